@@ -1,0 +1,2 @@
+export type { Clash, IdeaMark, Outcome, PointMark, Report, Span } from './types'
+export { mark, MARKER } from './mark'

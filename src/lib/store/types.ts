@@ -1,0 +1,35 @@
+/** The records that are kept, beside `Check`: one IndexedDB entry each, so that a broken one costs only itself. */
+import type { Report } from '../marking/types'
+import type { Syllabus, Topic } from '../syllabus/types'
+
+/** The student's page of one check as it was marked: text, the topic as it stood then, and the marker's report. */
+export interface Page {
+  readonly schema: 1
+  /** The id of its check. */
+  readonly id: string
+  readonly text: string
+  /** The topic with its points exactly as they were marked. */
+  readonly topic: Topic
+  readonly report: Report
+}
+
+/** A dump not yet marked, saved while typing. One for each topic. */
+export interface Draft {
+  readonly schema: 1
+  readonly syllabusId: string
+  readonly topicId: string
+  readonly text: string
+  readonly startedAtMs: number
+  readonly savedAtMs: number
+  readonly writingMs: number
+  readonly pastes: readonly { readonly atMs: number; readonly length: number }[]
+}
+
+/** A syllabus the user brought: the file word for word and what was read from it. */
+export interface KeptSyllabus {
+  readonly schema: 1
+  readonly id: string
+  readonly source: string
+  readonly syllabus: Syllabus
+  readonly addedAtMs: number
+}

@@ -1,0 +1,33 @@
+import { sveltekit } from '@sveltejs/kit/vite'
+import { svelteTesting } from '@testing-library/svelte/vite'
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  plugins: [sveltekit()],
+  // The default format inlines dynamic imports into the worker.
+  worker: { format: 'es' },
+  server: { host: '127.0.0.1' },
+  preview: { host: '127.0.0.1' },
+  test: {
+    projects: [
+      {
+        extends: './vite.config.ts',
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['tests/unit/**/*.test.ts', 'tests/outside/**/*.test.ts'],
+        },
+      },
+      {
+        extends: './vite.config.ts',
+        plugins: [svelteTesting()],
+        test: {
+          name: 'component',
+          environment: 'jsdom',
+          include: ['tests/component/**/*.test.ts'],
+          setupFiles: ['tests/component/setup.ts'],
+        },
+      },
+    ],
+  },
+})
