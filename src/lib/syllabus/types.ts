@@ -43,7 +43,7 @@ export interface Point {
 
 /** One key idea: every part must be said in one statement (`+` in the notation). */
 export interface Idea {
-  /** As the author wrote it. */
+  /** As the author wrote it, in the notation; `readIdea` of it gives the parts. */
   readonly written: string
   readonly parts: readonly Part[]
 }
@@ -53,17 +53,21 @@ export interface Part {
   readonly wordings: readonly Wording[]
 }
 
-/** One wording: words in the author's order; `exact` where the author put it in quotation marks. */
+/**
+ * One wording: words in the author's order; at least one of them is needed. `exact` where the author put it in quotation
+ * marks: the needed words are then the term itself, and only optional words may stand before or after it.
+ */
 export interface Wording {
   readonly words: readonly WordSlot[]
   readonly exact: boolean
 }
 
 export interface WordSlot {
-  /** As written, without the brackets. */
+  /** As written, without the brackets; no spaces. It may hold signs: `N/kg`, `Na+`, `swash,`. */
   readonly text: string
-  /** In `( )`: may be left out. `oblique(ly)` is one slot with the suffix `ly`. */
+  /** In `( )`: may be left out. */
   readonly optional: boolean
+  /** `oblique(ly)` is one needed slot with the suffix `ly`; an optional slot has none. */
   readonly suffix?: string
 }
 
