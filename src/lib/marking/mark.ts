@@ -1,23 +1,61 @@
 import type { Topic } from '../syllabus/types'
-import type { Report } from './types'
+import { readPage } from './1-statements/page'
+import { readyTopic } from './2-ideas/ready'
+import { beyondThe } from './3-outcomes/beyond'
+import { judge, openCase, type Case, type Judgement } from './3-outcomes/judge'
+import { explain } from './3-outcomes/explain'
+import { spanOf, spansOf } from './3-outcomes/spans'
+import type { PointMark, Report, Span } from './types'
 
+/** Part of every report; it changes with every change that can change an outcome. */
 export const MARKER = '1.0.0'
 
-/** Marks one dump against one topic. Never throws on a student's words; any Unicode text will do. */
+/**
+ * Marks one dump against one topic by the marking rules. Deterministic; never throws on a student's words, any Unicode text will
+ * do. Spans are UTF-16 offsets into `dump`.
+ */
 export function mark(topic: Topic, dump: string): Report {
+  const ready = readyTopic(topic)
+  const page = readPage(dump, ready.vocabulary)
+  const open = openCase(page, ready)
+  const judgements = ready.points.map((_, index) => judge(open, index))
   return {
     marker: MARKER,
     topic: topic.id,
-    points: topic.points.map((point) => ({
-      ref: point.ref,
-      outcome: 'missed',
-      ideas: [],
-      drafted: false,
-      offered: false,
-      sureness: 0,
-      why: 'Not said.',
-    })),
-    statements: dump === '' ? [] : [{ start: 0, end: dump.length }],
-    beyond: [],
+    points: judgements.map((judgement, index) => pointMark(open, index, judgement)),
+    statements: page.statements.map(spanOnly),
+    beyond: beyondThe(open, judgements).map((s) => spanOnly(page.statements[s]!)),
   }
+}
+
+function pointMark({ page, topic }: Case, index: number, judgement: Judgement): PointMark {
+  const { point, drafted } = topic.points[index]!
+  const { outcome, claims, said, clash, nearest, offered, sureness } = judgement
+  return {
+    ref: point.ref,
+    outcome,
+    ideas: claims.map(({ label, kind }, i) => {
+      const spans = said[i] ? spansOf(page, said[i].at) : []
+      return { idea: label, kind, found: said[i] !== undefined, spans }
+    }),
+    drafted,
+    ...(nearest === undefined ? {} : { nearest: spanOnly(page.statements[nearest]!) }),
+    offered,
+    ...(clash
+      ? {
+          clash: {
+            statement: spanOnly(page.statements[clash.statement]!),
+            words: spanOf(page, clash.at),
+            against: clash.against,
+            kind: clash.kind,
+          },
+        }
+      : {}),
+    sureness,
+    why: explain(page, judgement),
+  }
+}
+
+function spanOnly({ start, end }: Span): Span {
+  return { start, end }
 }

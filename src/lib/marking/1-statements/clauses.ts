@@ -1,0 +1,36 @@
+import type { Statement } from './statements'
+import type { Token } from './tokens'
+
+const MARKS = new Set([',', ';', ':', '(', ')', '-', '->', '<->', '=', '"', '“', '”'])
+const JOINERS = new Set([
+  'but', 'whereas', 'while', 'whilst', 'although', 'though', 'however', 'yet', 'because', 'since', 'as', 'so', 'therefore',
+  'which', 'when', 'if', 'unless', 'until', 'then', 'where',
+])
+const SUBJECTS = new Set(['it', 'they', 'he', 'she', 'we', 'you', 'i', 'this', 'that', 'these', 'those', 'the', 'a', 'an', 'its', 'their', 'there', 'in', 'one'])
+
+/**
+ * The clause each token stands in, counted through the whole dump. A clause ends at a comma, colon, bracket, dash, arrow or equals
+ * sign, and before a joining word; before `and` only where a new subject follows (`and the backwash …`).
+ */
+export function findClauses(
+  tokens: readonly Token[],
+  words: readonly string[],
+  statements: readonly Statement[],
+): Int32Array {
+  const clauseOf = new Int32Array(tokens.length).fill(-1)
+  let clause = -1
+  for (const { from, to } of statements) {
+    clause += 1
+    for (let i = from; i < to; i += 1) {
+      const token = tokens[i]!
+      const hyphen = token.text === '-' && !token.apart
+      if (token.kind === 'sign' && MARKS.has(token.text) && !hyphen) clause += 1
+      else if (i > from && token.kind === 'word') {
+        if (JOINERS.has(words[i]!)) clause += 1
+        else if (words[i] === 'and' && SUBJECTS.has(words[i + 1] ?? '')) clause += 1
+      }
+      clauseOf[i] = clause
+    }
+  }
+  return clauseOf
+}

@@ -1,0 +1,70 @@
+import type { Statement } from './statements'
+import type { Token } from './tokens'
+
+/** How far to the right a negation reaches at the most, in tokens. */
+const REACH = 9
+
+const NEGATORS = new Set(
+  'not no never without cannot cant nor none nothing nobody neither hardly barely scarcely nowhere w/o non lack lacks lacking absence'.split(' '),
+)
+const CONTRACTED = new Set(
+  'dont doesnt didnt isnt arent wasnt werent wont wouldnt couldnt shouldnt hasnt havent hadnt aint neednt mustnt'.split(' '),
+)
+// Verbs that turn what follows into its opposite; `stop` only where something is stopped from something.
+const PREVENTERS = new Set('prevent prevents prevented preventing stop stops stopped stopping avoid avoids avoided avoiding fail fails failed refuse refuses'.split(' '))
+
+/** Which tokens are under an odd number of negations, and which words negate. "not only" does not. */
+export function findNegations(
+  tokens: readonly Token[],
+  words: readonly string[],
+  statements: readonly Statement[],
+  clauseOf: Int32Array,
+): { negated: Uint8Array; negator: Uint8Array } {
+  const negated = new Uint8Array(tokens.length)
+  const negator = new Uint8Array(tokens.length)
+  for (const { from, to } of statements) {
+    for (let i = from; i < to; i += 1) {
+      if (tokens[i]!.kind !== 'word') continue
+      const length = negatorLength(words, i, to)
+      if (length === 0) continue
+      negator.fill(1, i, i + length)
+      for (let k = i + length; k < to && k < i + length + REACH; k += 1) {
+        if (ends(tokens, words, clauseOf, i, k)) break
+        negated[k] = 1 - negated[k]!
+      }
+      i += length - 1
+    }
+  }
+  return { negated, negator }
+}
+
+function negatorLength(words: readonly string[], i: number, to: number): number {
+  const word = words[i]!
+  const next = i + 1 < to ? words[i + 1]! : ''
+  if (NEGATORS.has(word)) {
+    if ((word === 'not' && (next === 'only' || next === 'just')) || (word === 'no' && next === 'matter' && words[i + 2] === 'how')) return 0
+    if (word === 'no' && (next === 'doubt' || next === 'wonder' || next === 'wait')) return 0
+    if ((word === 'lack' || word === 'lacks' || word === 'absence') && next === 'of') return 2
+    return 1
+  }
+  if (word.endsWith("n't") || CONTRACTED.has(word)) return 1
+  if ((word === 'rather' && next === 'than') || (word === 'instead' && next === 'of') || (word === 'free' && next === 'of')) return 2
+  if (PREVENTERS.has(word)) {
+    for (let k = i + 1; k < to && k < i + 7; k += 1) if (words[k] === 'from' || /ing$/.test(words[k]!)) return 1
+    return word.startsWith('prevent') || word.startsWith('avoid') || word.startsWith('fail') ? 1 : 0
+  }
+  return 0
+}
+
+// A negation ends with its clause; an opening `but` ends it too. A comma inside a list ("no wind, waves or tide") does not reach on:
+// the examiner's reading of what was written, not what may have been meant.
+function ends(
+  tokens: readonly Token[],
+  words: readonly string[],
+  clauseOf: Int32Array,
+  at: number,
+  k: number,
+): boolean {
+  if (clauseOf[k] !== clauseOf[at]) return true
+  return tokens[k]!.kind === 'word' && (words[k] === 'but' || words[k] === 'rather')
+}

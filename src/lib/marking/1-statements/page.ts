@@ -1,0 +1,102 @@
+import { keyOf } from '../words/keys'
+import { keyOfToken } from '../words/phrases'
+import { isStopWord } from '../lexicon'
+import type { Vocabulary } from '../words/spelling'
+import { findCorrections } from './corrections'
+import { findClauses } from './clauses'
+import { findNegations } from './negation'
+import { toStatements, type Statement } from './statements'
+import type { Token } from './tokens'
+
+/** One place where a key stands: tokens `from`..`to` (exclusive). */
+export interface Posting {
+  readonly from: number
+  readonly to: number
+  /** 1 as written; less where a misspelling was read as the word. */
+  readonly strength: number
+}
+
+/** A dump made ready for finding: statements, clauses, what is negated and what is taken back, and where each key stands. */
+export interface ReadPage {
+  readonly text: string
+  readonly tokens: readonly Token[]
+  readonly keys: readonly string[]
+  readonly statements: readonly Statement[]
+  /** The statement each token is in, -1 for breaks and bullets. */
+  readonly statementOf: Int32Array
+  readonly clauseOf: Int32Array
+  /** 1 where the token stands under an odd number of negations. */
+  readonly negated: Uint8Array
+  /** 1 for a word that itself negates. */
+  readonly negator: Uint8Array
+  /** 1 or 2 where the student takes the words back: see `findCorrections`. */
+  readonly struck: Uint8Array
+  readonly postings: ReadonlyMap<string, readonly Posting[]>
+}
+
+/** Reads a dump against the vocabulary of a topic: misspellings are read as the words they can only be. */
+export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
+  const { tokens, statements } = toStatements(text)
+  const statementOf = new Int32Array(tokens.length).fill(-1)
+  for (const s of statements) statementOf.fill(s.index, s.from, s.to)
+
+  const postings = new Map<string, Posting[]>()
+  const post = (key: string, posting: Posting) => {
+    const list = postings.get(key)
+    if (list) list.push(posting)
+    else postings.set(key, [posting])
+  }
+
+  const words = tokens.map((token) => (token.kind === 'word' ? vocabulary.expanded(token.text) : token.text))
+  const keys = tokens.map((token, i) => (token.kind === 'word' ? keyOf(words[i]!) : keyOfToken(token)))
+  for (let i = 0; i < tokens.length; i += 1) {
+    const token = tokens[i]!
+    if (token.kind === 'break') continue
+    const one = { from: i, to: i + 1, strength: 1 }
+    if (token.kind !== 'word') {
+      if (token.kind === 'number' || token.text === '%' || token.text === '^' || token.text === 'v') post(keys[i]!, one)
+      continue
+    }
+    const word = words[i]!
+    const meant = vocabulary.correction(word)
+    if (meant !== undefined) {
+      keys[i] = keyOf(meant)
+      post(keys[i]!, { ...one, strength: 0.95 })
+    } else {
+      post(keys[i]!, one)
+      for (const other of vocabulary.slips(word)) post(keyOf(other), { ...one, strength: 0.9 })
+    }
+    joinPieces(i, one)
+  }
+
+  // `zig zag` for zigzag, `riprap` for rip-rap: one word written as two, two as one.
+  function joinPieces(i: number, one: Posting): void {
+    const next = nextWord(i)
+    if (next > 0) {
+      const whole = vocabulary.compound(words[i]! + words[next]!)
+      if (whole !== undefined) post(keyOf(whole), { from: i, to: next + 1, strength: 1 })
+    }
+    for (const piece of vocabulary.pieces(words[i]!)) post(keyOf(piece), one)
+  }
+  function nextWord(i: number): number {
+    const hyphen = tokens[i + 1]?.text === '-' && !tokens[i + 1]!.apart ? 1 : 0
+    const next = i + 1 + hyphen
+    return tokens[next]?.kind === 'word' && (hyphen === 0 || !tokens[next]!.apart) ? next : -1
+  }
+  for (const list of postings.values()) list.sort((a, b) => a.from - b.from || a.to - b.to)
+
+  const clauseOf = findClauses(tokens, words, statements)
+  const { negated, negator } = findNegations(tokens, words, statements, clauseOf)
+  const struck = findCorrections(tokens, words, statements, clauseOf)
+  return { text, tokens, keys, statements, statementOf, clauseOf, negated, negator, struck, postings }
+}
+
+/** The content keys of a statement: what it is about, without function words. */
+export function contentKeys(page: ReadPage, statement: Statement): Set<string> {
+  const keys = new Set<string>()
+  for (let i = statement.from; i < statement.to; i += 1) {
+    const token = page.tokens[i]!
+    if (token.kind === 'word' && !isStopWord(token.text)) keys.add(page.keys[i]!)
+  }
+  return keys
+}

@@ -1,0 +1,85 @@
+import nlp from 'compromise/one'
+import { tokenise, type Token } from './tokens'
+import type { Span } from '../types'
+
+/** One thing the student said: a sentence, a bullet, a line of notes. */
+export interface Statement extends Span {
+  readonly index: number
+  /** First token and the one after the last, into the dump's tokens. */
+  readonly from: number
+  readonly to: number
+  /** Counts up at blank lines and where notes begin or end: what stands apart belongs apart. */
+  readonly paragraph: number
+}
+
+export interface Statements {
+  readonly tokens: readonly Token[]
+  readonly statements: readonly Statement[]
+}
+
+type Split = (text: string, world: unknown) => string[]
+const world = nlp.world() as unknown as {
+  methods: { one: { tokenize: { splitSentences: Split } } }
+}
+
+// A bullet is a sign or a short number that opens a line; it is not part of what is said.
+const BULLET = /^[^\S\n]*(?:(?:[-–—*•◦▪‣·>+]|\(?(?:\d{1,2}|[a-z])[.)])[^\S\n]+)+/u
+
+/** Splits a dump into statements: by lines and bullets first, then by sentences (compromise). */
+export function toStatements(text: string): Statements {
+  const tokens = tokenise(text)
+  const statements: Statement[] = []
+  let paragraph = 0
+  let token = 0
+  let blank = false
+  let said = false
+
+  for (const line of linesOf(text)) {
+    const body = text.slice(line.start, line.end)
+    if (body.trim() === '') {
+      blank = true
+      continue
+    }
+    if (blank && said) paragraph += 1
+    blank = false
+    const bullet = BULLET.exec(body)?.[0].length ?? 0
+    let at = line.start + bullet
+    for (const sentence of sentencesOf(body.slice(bullet))) {
+      const end = at + sentence.length
+      while (token < tokens.length && tokens[token]!.start < at) token += 1
+      const from = token
+      while (token < tokens.length && tokens[token]!.start < end) token += 1
+      const span = trimmed(text, at, end)
+      at = end
+      if (!tokens.slice(from, token).some((t) => t.kind === 'word' || t.kind === 'number')) continue
+      said = true
+      statements.push({ index: statements.length, from, to: token, paragraph, ...span })
+    }
+  }
+  return { tokens, statements }
+}
+
+function* linesOf(text: string): Generator<Span> {
+  const breaks = /\r\n|[\n\r\u2028\u2029]/g
+  let start = 0
+  for (const hit of text.matchAll(breaks)) {
+    yield { start, end: hit.index }
+    start = hit.index + hit[0].length
+  }
+  yield { start, end: text.length }
+}
+
+/** Sentences whose concatenation is `line` again. */
+function sentencesOf(line: string): string[] {
+  const parts = world.methods.one.tokenize.splitSentences(line, nlp.world())
+  // The splitter drops white space of some kinds; offsets matter more than its opinion then.
+  return parts.join('') === line ? parts : [line]
+}
+
+function trimmed(text: string, start: number, end: number): Span {
+  const piece = text.slice(start, end)
+  return {
+    start: start + (piece.length - piece.trimStart().length),
+    end: end - (piece.length - piece.trimEnd().length),
+  }
+}

@@ -1,0 +1,102 @@
+import type { ReadPage } from '../1-statements/page'
+import type { Statement } from '../1-statements/statements'
+import { compareReactions, reactionIn } from '../quantities/chemistry'
+import { equationIn } from '../quantities/equation-text'
+import { valuesIn } from '../quantities/value-text'
+import { formulaNamed } from '../lexicon/formula'
+import type { IdeaMark } from '../types'
+import type { Finder, Occurrence } from './find'
+import type { ReadyIdea, ReadyPoint } from './ready'
+
+/** One thing a point needs, and every place that says it (sign 1) or says it wrongly (sign -1). */
+export interface Claim {
+  readonly label: string
+  readonly kind: IdeaMark['kind']
+  readonly idea?: ReadyIdea
+  readonly occurrences: readonly Occurrence[]
+  /** The right number without its unit: half of the claim. */
+  readonly halves: readonly Occurrence[]
+}
+
+/** All claims of a point, in the point's order: ideas or steps, then the equation, then the value. */
+export function claimsOf(point: ReadyPoint, finder: Finder): Claim[] {
+  const { page } = finder
+  const claims: Claim[] = point.ideas.map((idea) => ({
+    label: idea.idea.written,
+    kind: idea.kind,
+    idea,
+    occurrences: finder.occurrences(idea),
+    halves: [],
+  }))
+  const { equation, value } = point.point
+  if (equation && (point.equation || point.reaction)) {
+    claims.push({ label: equation.written, kind: 'equation', occurrences: equations(point, page), halves: [] })
+  }
+  if (value && point.value) {
+    const all = values(point, page)
+    claims.push({
+      label: value.written,
+      kind: 'value',
+      occurrences: all.filter((o) => o.strength === 1),
+      halves: all.filter((o) => o.strength < 1),
+    })
+  }
+  return claims
+}
+
+const OPERATOR =
+  /[=×*÷/→⇌+]|->|\b(?:x|equals?|times|multipl\w+|divid\w+|over|per|product|ratio|sum|plus|minus|difference|subtract\w*|add\w*|doubl\w+|twice|half|forms?|gives?|makes?|produces?)\b/i
+
+function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
+  const found: Occurrence[] = []
+  for (const statement of page.statements) {
+    const text = page.text.slice(statement.start, statement.end)
+    if (!OPERATOR.test(text)) continue
+    if (point.equation) {
+      const hit = equationIn(point.equation, page.tokens, page.text, statement)
+      if (hit) found.push(occurrenceAt(page, statement, hit.span, hit.right ? 1 : -1, 1))
+    } else if (point.reaction) {
+      const hit = reactionIn(text, point.reaction.species, formulaNamed)
+      if (!hit) continue
+      const same = compareReactions(hit, point.reaction)
+      const span = { start: statement.start + hit.span.start, end: statement.start + hit.span.end }
+      if (same !== 'other') found.push(occurrenceAt(page, statement, span, same === 'same' ? 1 : -1, 1))
+    }
+  }
+  return found
+}
+
+function values(point: ReadyPoint, page: ReadPage): Occurrence[] {
+  return page.statements.flatMap((statement) =>
+    valuesIn(point.value!, page.text.slice(statement.start, statement.end)).map(({ says, span }) =>
+      occurrenceAt(
+        page,
+        statement,
+        { start: statement.start + span.start, end: statement.start + span.end },
+        says === 'wrong' ? -1 : 1,
+        says === 'no unit' ? 0.5 : 1,
+      ),
+    ),
+  )
+}
+
+function occurrenceAt(
+  page: ReadPage,
+  statement: Statement,
+  span: { readonly start: number; readonly end: number },
+  sign: 1 | -1,
+  strength: number,
+): Occurrence {
+  let from = statement.from
+  while (from < statement.to - 1 && page.tokens[from]!.end <= span.start) from += 1
+  let to = from + 1
+  while (to < statement.to && page.tokens[to]!.start < span.end) to += 1
+  return {
+    statement: statement.index,
+    strength,
+    sign,
+    at: [{ from, to }],
+    directional: false,
+    content: 2,
+  }
+}

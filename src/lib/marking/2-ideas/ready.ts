@@ -1,0 +1,217 @@
+import type { Idea, Part, Point, Topic, Wording } from '../../syllabus/types'
+import { tokenise } from '../1-statements/tokens'
+import { commonWords, isDirectionWord, isFiller, isNegation, isStopWord } from '../lexicon'
+import { reactionIn, type Reaction } from '../quantities/chemistry'
+import { readyEquation, type ReadyEquation } from '../quantities/equation-text'
+import { readyValue, type ReadyValue } from '../quantities/value-text'
+import { formulaNamed } from '../lexicon/formula'
+import { keyOf } from '../words/keys'
+import { keyOfToken } from '../words/phrases'
+import { isDirectional, knownPhraseAt, phraseKey } from '../words/relations'
+import { vocabularyOf, type Vocabulary } from '../words/spelling'
+import { draftIdeas } from './draft'
+
+/** One thing a wording needs: a word, or a phrase that the lexicon knows as a whole (`goes up`). */
+export interface Unit {
+  /** Its identity for look-ups, see `phraseKey`. */
+  readonly phrase: string
+  readonly keys: readonly string[]
+  readonly weight: number
+  /** `up` in `up the beach`: it counts only beside the other words. */
+  readonly near: boolean
+  /** Has an opposite that turns the statement round. */
+  readonly directional: boolean
+  readonly exact: boolean
+}
+
+export interface ReadyWording {
+  readonly units: readonly Unit[]
+  /** The wording itself denies: `not used up`, `no matter`. */
+  readonly negated: boolean
+  readonly exact: boolean
+}
+
+export interface ReadyIdea {
+  readonly idea: Idea
+  readonly kind: 'idea' | 'step'
+  readonly parts: readonly (readonly ReadyWording[])[]
+  /** All its words stand in the topic's title: no evidence by itself. */
+  readonly given: boolean
+}
+
+export interface ReadyPoint {
+  readonly point: Point
+  readonly ideas: readonly ReadyIdea[]
+  readonly drafted: boolean
+  /** How many of the ideas are needed. */
+  readonly need: number
+  readonly rejects: readonly { readonly said: string; readonly wording: ReadyWording }[]
+  readonly equation?: ReadyEquation
+  readonly reaction?: Reaction & { readonly species: ReadonlySet<string> }
+  readonly value?: ReadyValue
+  /** Every content key of its text and ideas, weighted by how few points share it: 0 to 1. */
+  readonly weights: ReadonlyMap<string, number>
+  /** Content keys of its text, in order. */
+  readonly textKeys: readonly string[]
+}
+
+export interface ReadyTopic {
+  readonly topic: Topic
+  readonly points: readonly ReadyPoint[]
+  readonly vocabulary: Vocabulary
+  /** Keys that the title gives away. */
+  readonly titleKeys: ReadonlySet<string>
+}
+
+const ready = new WeakMap<Topic, ReadyTopic>()
+
+/** A topic made ready for marking; made once for each topic object. */
+export function readyTopic(topic: Topic): ReadyTopic {
+  const known = ready.get(topic)
+  if (known) return known
+  const made = makeReady(topic)
+  ready.set(topic, made)
+  return made
+}
+
+function makeReady(topic: Topic): ReadyTopic {
+  const titleKeys = new Set(contentKeysOf(topic.title))
+  const terms = new Set<string>()
+  const points = topic.points.map((point) => {
+    const drafted = point.ideas.length === 0 && !point.steps && !point.equation
+    const ideas = drafted ? draftIdeas(point, topic) : point.ideas
+    return { point, drafted, ideas }
+  })
+  for (const { point, ideas } of points) for (const word of wordsOf(point, ideas)) terms.add(word)
+  for (const word of wordsIn(topic.title)) terms.add(word)
+
+  const shared = new Map<string, number>()
+  const keySets = points.map(({ point, ideas }) => {
+    const keys = new Set([
+      ...contentKeysOf(point.text),
+      ...[...ideas, ...(point.steps ?? [])].flatMap((idea) => contentKeysOf(idea.written)),
+    ])
+    for (const key of keys) shared.set(key, (shared.get(key) ?? 0) + 1)
+    return keys
+  })
+  const weightOf = (key: string) =>
+    (isFillerKey(key) ? 0.25 : 1) *
+    (Math.log((topic.points.length + 1) / shared.get(key)!) / Math.log(topic.points.length + 1))
+
+  return {
+    topic,
+    titleKeys,
+    vocabulary: vocabularyOf(terms, commonWords()),
+    points: points.map(({ point, drafted, ideas }, i) => ({
+      point,
+      drafted,
+      ideas: [
+        ...ideas.map((idea) => readyIdea(idea, 'idea', titleKeys)),
+        ...(point.steps ?? []).map((idea) => readyIdea(idea, 'step', titleKeys)),
+      ],
+      need: point.any ?? ideas.length + (point.steps?.length ?? 0),
+      rejects: (point.reject ?? []).map((said) => ({ said, wording: readySentence(said) })),
+      ...quantities(point),
+      weights: new Map([...keySets[i]!].map((key) => [key, Math.max(0.05, weightOf(key))])),
+      textKeys: contentKeysOf(point.text),
+    })),
+  }
+}
+
+function quantities(point: Point): Pick<ReadyPoint, 'equation' | 'reaction' | 'value'> {
+  const value = point.value ? { value: readyValue(point.value) } : {}
+  if (!point.equation) return value
+  const { written, kind } = point.equation
+  if (kind === 'algebraic') {
+    return { ...value, equation: readyEquation(point.equation, tokenise(written), written) }
+  }
+  const reaction = reactionIn(written, new Set(), formulaNamed)
+  const species = new Set([...(reaction?.from.keys() ?? []), ...(reaction?.to.keys() ?? [])])
+  return { ...value, ...(reaction ? { reaction: { ...reaction, species } } : {}) }
+}
+
+export function readyIdea(idea: Idea, kind: ReadyIdea['kind'], titleKeys: ReadonlySet<string>): ReadyIdea {
+  const parts = idea.parts.map((part: Part) => part.wordings.map(readyWording).filter((w) => w.units.length > 0))
+  return {
+    idea,
+    kind,
+    parts: parts.filter((part) => part.length > 0),
+    given: parts.every((part) => part.every((w) => w.units.every((u) => u.keys.every((k) => titleKeys.has(k))))),
+  }
+}
+
+function readyWording(wording: Wording): ReadyWording {
+  const needed = wording.words.filter((slot) => !slot.optional).map((slot) => slot.text)
+  const words = needed.length > 0 ? needed : wording.words.map((slot) => slot.text)
+  return { ...unitsOf(words.join(' '), wording.exact), exact: wording.exact }
+}
+
+function readySentence(text: string): ReadyWording {
+  return { ...unitsOf(text, false), exact: false }
+}
+
+/** The units of a wording and whether it denies. Function words fall away unless nothing else is left. */
+function unitsOf(text: string, exact: boolean): { units: Unit[]; negated: boolean } {
+  const tokens = tokenise(text).filter((t) => t.kind === 'word' || t.kind === 'number' || t.text === '%')
+  const keys = tokens.map(keyOfToken)
+  const units: Unit[] = []
+  const left: Unit[] = []
+  let negated = false
+  for (let i = 0; i < tokens.length; ) {
+    const phrase = exact ? undefined : knownPhraseAt(keys, i)
+    if (phrase) {
+      units.push(unit(phrase, 1, false, exact))
+      i += phrase.length
+      continue
+    }
+    const word = tokens[i]!.text
+    if (!exact && isNegation(word) && tokens.length > 1) negated = !negated
+    else if (!exact && isStopWord(word)) left.push(unit([keys[i]!], 1, false, exact))
+    else if (!exact && isDirectionWord(word)) units.push(unit([keys[i]!], 0.5, true, exact))
+    else units.push(unit([keys[i]!], !exact && isFiller(word) ? 0.4 : 1, false, exact))
+    i += 1
+  }
+  return { units: units.length > 0 ? units : left, negated }
+}
+
+function unit(keys: readonly string[], weight: number, near: boolean, exact: boolean): Unit {
+  const phrase = phraseKey(keys)
+  return { phrase, keys, weight, near, exact, directional: !exact && isDirectional(phrase) }
+}
+
+/** Content keys of a text, in order, with repeats. */
+export function contentKeysOf(text: string): string[] {
+  return tokenise(text)
+    .filter((t) => t.kind === 'number' || (t.kind === 'word' && !isStopWord(t.text) && !isDirectionWord(t.text)))
+    .map(keyOfToken)
+}
+
+function isFillerKey(key: string): boolean {
+  return fillerKeys.has(key)
+}
+const fillerKeys = new Set<string>()
+for (const word of commonWords()) if (isFiller(word)) fillerKeys.add(keyOf(word))
+
+function* wordsOf(point: Point, ideas: readonly Idea[]): Generator<string> {
+  yield* wordsIn(point.text)
+  for (const idea of [...ideas, ...(point.steps ?? [])]) {
+    for (const part of idea.parts) {
+      for (const { words } of part.wordings) {
+        for (const slot of words) {
+          yield* wordsIn(slot.text)
+          if (slot.suffix) yield* wordsIn(slot.text + slot.suffix)
+        }
+      }
+    }
+  }
+  for (const said of point.reject ?? []) yield* wordsIn(said)
+  for (const wordings of Object.values(point.equation?.where ?? {})) {
+    for (const { words } of wordings) for (const slot of words) yield* wordsIn(slot.text)
+  }
+}
+
+function wordsIn(text: string): string[] {
+  return tokenise(text)
+    .filter((token) => token.kind === 'word')
+    .map((token) => token.text)
+}

@@ -1,0 +1,60 @@
+import type { Claim } from '../2-ideas/claims'
+import type { ReadPage } from '../1-statements/page'
+import type { Judgement } from './judge'
+import { spanOf, wordsAt } from './spans'
+
+/** One plain sentence for the student: what was said, what was not, or what clashes. */
+export function explain(page: ReadPage, judgement: Judgement): string {
+  const { outcome, claims, said, clash, nearest } = judgement
+  if (clash) return explainClash(page, judgement)
+  const missing = claims.filter((_, i) => !said[i])
+  switch (outcome) {
+    case 'full':
+      return claims.length === 1 ? 'You said it.' : 'You said all of it.'
+    case 'partial': {
+      const half = missing.find((claim) => claim.kind === 'value' && claim.halves.length > 0)
+      if (half) return `You gave the number; you did not give the unit: ${half.label}.`
+      const got = claims.filter((_, i) => said[i])
+      return `You said: ${list(got)}. You did not say: ${list(missing)}.`
+    }
+    case 'missed':
+      return nearest !== undefined && judgement.offered
+        ? 'Not clearly said. The nearest you came is shown beside it.'
+        : 'Not said on this page.'
+    case 'contradicted':
+      return 'Your page says something that this point rules out.'
+  }
+}
+
+function explainClash(page: ReadPage, { clash }: Judgement): string {
+  const { kind, at, against } = clash!
+  const quoted = `“${wordsAt(page, spanOf(page, at))}”`
+  switch (kind) {
+    case 'rejected':
+      return `You wrote ${quoted}; this point rules that out.`
+    case 'negated':
+      return `You wrote ${quoted} and deny it, or deny what denies it; the syllabus has it the other way.`
+    case 'opposite':
+      return `You wrote ${quoted}; the syllabus has the opposite.`
+    case 'swapped':
+      return `You wrote ${quoted}; that belongs to something else on this syllabus.`
+    case 'value':
+      return `You wrote ${quoted}; the syllabus has ${against}.`
+    case 'equation':
+      return `You wrote ${quoted}; that is not a form of ${against}.`
+    case 'order':
+      return `The steps are in another order: ${against}.`
+  }
+}
+
+function list(claims: readonly Claim[]): string {
+  return claims.map((claim) => plainIdea(claim.label)).join('; ')
+}
+
+/** An idea of the mark scheme read aloud: the first alternative of each part, without brackets and quotation marks. */
+export function plainIdea(written: string): string {
+  return written
+    .split(/\s\+\s/)
+    .map((part) => part.split(/\s\/\s/)[0]!.replace(/[()"“”]/g, '').trim())
+    .join(', ')
+}

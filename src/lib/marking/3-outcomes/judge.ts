@@ -1,0 +1,170 @@
+import { bareTokens } from '../1-statements/bare'
+import type { ReadPage } from '../1-statements/page'
+import { claimsOf, type Claim } from '../2-ideas/claims'
+import { Finder, type Occurrence } from '../2-ideas/find'
+import type { ReadyPoint, ReadyTopic } from '../2-ideas/ready'
+import type { Outcome } from '../types'
+import { Aboutness } from './about'
+import { findClash, type ClashFound } from './clash'
+import { stepsInOrder } from './steps'
+import { carriedOn, windowsAt } from './together'
+
+/** From this strength on an idea is said. */
+export const SAID = 0.7
+
+/** Everything that judging one page needs, made once for the page. */
+export interface Case {
+  readonly page: ReadPage
+  readonly topic: ReadyTopic
+  readonly finder: Finder
+  readonly about: Aboutness
+  readonly carried: readonly boolean[]
+  readonly bare: Uint8Array
+}
+
+export interface Judgement {
+  readonly outcome: Outcome
+  readonly claims: readonly Claim[]
+  /** For each claim the occurrence that counts, if any. */
+  readonly said: readonly (Occurrence | undefined)[]
+  readonly clash?: ClashFound
+  readonly nearest?: number
+  readonly sureness: number
+  readonly offered: boolean
+}
+
+export function openCase(page: ReadPage, topic: ReadyTopic): Case {
+  return {
+    page,
+    topic,
+    finder: new Finder(page),
+    about: new Aboutness(page, topic.points),
+    carried: carriedOn(page),
+    bare: bareTokens(page),
+  }
+}
+
+export function judge(open: Case, index: number): Judgement {
+  const point = open.topic.points[index]!
+  const claims = claimsOf(point, open.finder).map((claim) => withoutHeaps(open, point, claim))
+  const best = bestWindow(open, point, index, claims)
+  const said = best?.said ?? claims.map(() => undefined)
+  const clash = findClash(open, index, claims, said)
+  const count = said.filter(Boolean).length
+  const needed = neededOf(point, claims)
+  const nearest = open.about.nearest(index, 0.25)
+
+  const order = point.point.steps ? stepsInOrder(open.page, claims, said) : undefined
+  let outcome: Outcome = 'missed'
+  if (clash || order?.swapped) outcome = 'contradicted'
+  else if (needed > 0 && count >= needed) outcome = 'full'
+  else if (best && countsAsPart(open, point, index, claims, said)) outcome = 'partial'
+
+  const share = needed === 0 ? 0 : Math.min(1, count / needed)
+  const sureness = clash ? 0 : share * (best?.strength ?? 0)
+  return {
+    outcome,
+    claims,
+    said,
+    ...(clash ? { clash } : order?.swapped ? { clash: order.swapped } : {}),
+    ...(nearest !== undefined && outcome !== 'full' ? { nearest } : {}),
+    sureness,
+    offered: (outcome === 'missed' || outcome === 'partial') && nearest !== undefined && open.about.share(index, nearest) >= 0.5,
+  }
+}
+
+function neededOf(point: ReadyPoint, claims: readonly Claim[]): number {
+  const extras = claims.filter((claim) => claim.kind === 'equation' || claim.kind === 'value').length
+  return Math.min(point.need, point.ideas.length) + extras
+}
+
+// Key words that relate to nothing state nothing, except in a list point, which asks for names.
+function withoutHeaps(open: Case, point: ReadyPoint, claim: Claim): Claim {
+  if (point.point.any !== undefined || claim.kind === 'equation') return claim
+  const stated = (o: Occurrence) => o.at.some(({ from }) => !open.bare[from])
+  return { ...claim, occurrences: claim.occurrences.filter(stated), halves: claim.halves.filter(stated) }
+}
+
+interface Window {
+  readonly said: readonly (Occurrence | undefined)[]
+  readonly count: number
+  readonly strength: number
+}
+
+/** The run of statements that says most of the point: most ideas, then the strongest, then the shortest and first. */
+function bestWindow(open: Case, point: ReadyPoint, index: number, claims: readonly Claim[]): Window | undefined {
+  const starts = new Set<number>()
+  for (const claim of claims) {
+    for (const o of claim.occurrences) {
+      starts.add(o.statement)
+      if (o.statement > 0) starts.add(o.statement - 1)
+    }
+  }
+  const wide = point.point.steps !== undefined || point.point.any !== undefined
+  let best: Window | undefined
+  for (const s of [...starts].sort((a, b) => a - b)) {
+    const windows = wide ? [[s, s + 7] as const] : windowsAt(s, open.carried)
+    for (const [from, to] of windows) {
+      const window = readWindow(claims, from, to)
+      const value = window.count + window.strength * 0.5 + open.about.share(index, s) * 0.3
+      if (window.count > 0 && (!best || value > valueOf(best))) {
+        best = { ...window, strength: window.strength }
+        bestValue.set(best, value)
+      }
+    }
+  }
+  return best
+}
+const bestValue = new WeakMap<Window, number>()
+const valueOf = (window: Window) => bestValue.get(window) ?? 0
+
+function readWindow(claims: readonly Claim[], from: number, to: number): Window {
+  const inside = (o: Occurrence) => o.statement >= from && o.statement <= to
+  const turned = reverseArgument(claims, inside)
+  const said = claims.map((claim) => {
+    const options = claim.occurrences.filter(
+      (o) => inside(o) && o.strength >= SAID && (o.sign === 1 || turned.has(o)),
+    )
+    return options.reduce<Occurrence | undefined>(
+      (best, o) => (!best || o.strength > best.strength ? o : best),
+      undefined,
+    )
+  })
+  const found = said.filter((o): o is Occurrence => o !== undefined)
+  return {
+    said,
+    count: found.length,
+    strength: found.length === 0 ? 0 : found.reduce((sum, o) => sum + o.strength, 0) / found.length,
+  }
+}
+
+/**
+ * Rule 9: both sides turned round is the same statement. Where two or more ideas with a direction are said the other way round
+ * in the window, and none of those is also said the right way, they count.
+ */
+function reverseArgument(claims: readonly Claim[], inside: (o: Occurrence) => boolean): ReadonlySet<Occurrence> {
+  const turned: Occurrence[] = []
+  let straight = 0
+  for (const claim of claims) {
+    const here = claim.occurrences.filter((o) => inside(o) && o.strength >= SAID && o.directional)
+    if (here.some((o) => o.sign === 1)) straight += 1
+    else turned.push(...here.filter((o) => o.sign === -1))
+  }
+  return new Set(straight === 0 && turned.length >= 2 ? turned : [])
+}
+
+function countsAsPart(
+  open: Case,
+  point: ReadyPoint,
+  index: number,
+  claims: readonly Claim[],
+  said: readonly (Occurrence | undefined)[],
+): boolean {
+  return claims.some((claim, c) => {
+    const o = said[c] ?? claim.halves[0]
+    if (!o || (claim.idea?.given ?? false)) return false
+    if (point.point.any !== undefined || claim.kind === 'equation') return true
+    const share = open.about.share(index, o.statement)
+    return share >= 0.3 && open.about.belongs(index, o.statement)
+  })
+}

@@ -1,0 +1,1 @@
+export const formulaNamed = (name: string): string | undefined => (void name, undefined)

@@ -1,0 +1,131 @@
+/**
+ * The lexicon, read once from its data files; see the README beside it for what each holds and where it came from.
+ * Everything here is about surface forms: lower-case words as typed. Keys are made of them in `words/keys.ts`.
+ */
+import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
+import { joinedForms } from './joined'
+import { keptApart as keptApartData } from './kept-apart'
+import { isKnownWord } from './known-words'
+import { opposites } from './opposites'
+import { rowsOf, wordsOf } from './rows'
+import { shorthand } from './shorthand'
+import { soundAlikes as soundAlikeData } from './sound-alikes'
+import { spellings } from './spellings'
+import { directionalPrepositions, filler, stopWords } from './stop-words'
+import { scienceSynonyms, synonyms } from './synonyms'
+
+const stops = wordsOf(stopWords)
+const fillers = wordsOf(filler)
+const directions = wordsOf(directionalPrepositions)
+const negations = new Set('not no never without cannot neither nor none nothing nobody hardly'.split(' '))
+
+export const isStopWord = (word: string): boolean => stops.has(word)
+/** Words that carry little: they may be left out, but help where they are said. */
+export const isFiller = (word: string): boolean => fillers.has(word)
+/** up, into, behind …: they count only beside the words that they belong to. */
+export const isDirectionWord = (word: string): boolean => directions.has(word)
+export const isNegation = (word: string): boolean => negations.has(word) || word.endsWith("n't")
+
+const american = new Map<string, string>()
+for (const row of rowsOf(spellings)) {
+  const [british, ...others] = row.split('=').map((word) => word.trim())
+  for (const other of others) american.set(other, british!)
+}
+/** The British spelling of a word; the word itself where there is no other. */
+export function spelling(word: string): string {
+  const listed = american.get(word)
+  if (listed !== undefined) return listed
+  // -ize, -izing, -ization: every word that has them is one with -ise (but size, prize, seize).
+  if (word.length > 6 && /iz(?:e[ds]?|ing|ation|ations|er|ers)$/.test(word) && !/(?:size|prize|seize|capsize)/.test(word)) {
+    return word.replace(/iz(?=(?:e[ds]?|ing|ations?|ers?)$)/, 'is')
+  }
+  return word
+}
+
+const apart = new Map<string, string>()
+for (const row of rowsOf(keptApartData)) {
+  for (const slot of row.split(',')) {
+    const forms = slot.split('=').map((word) => word.trim()).filter(Boolean)
+    for (const form of forms) if (!apart.has(form)) apart.set(form, `=${forms[0]}`)
+  }
+}
+/** The key of a word that shares a stem with a different term; undefined for every other word. */
+export const keptApart = (word: string): string | undefined => apart.get(word)
+
+const joinedKeys = new Map<string, string>()
+for (const row of rowsOf(joinedForms)) {
+  const forms = row.split('=').map((word) => word.trim()).filter(Boolean)
+  const stems = forms.map((form) => (/^[a-z]+$/.test(form) ? stemmer.stem(form) : form))
+  // A stem that an earlier line already gave a key keeps it, and hands it to the whole line.
+  const key = stems.map((stem) => joinedKeys.get(stem)).find((k) => k !== undefined) ?? stems[0]!
+  forms.forEach((form, i) => {
+    if (apart.has(form)) return
+    if (!joinedKeys.has(form)) joinedKeys.set(form, key)
+    if (!joinedKeys.has(stems[i]!)) joinedKeys.set(stems[i]!, key)
+  })
+}
+/** The common key of forms that the stemmer leaves apart; asked with a word, then with its stem. */
+export const joined = (wordOrStem: string): string | undefined => joinedKeys.get(wordOrStem)
+
+const short = new Map<string, string>()
+for (const row of rowsOf(shorthand)) {
+  const [forms = '', full = ''] = row.split('=').map((part) => part.trim())
+  for (const form of forms.split(',')) if (form.trim()) short.set(form.trim(), full)
+}
+/** Student's shorthand written out. */
+export const shorthandFor = (word: string): string | undefined => short.get(word)
+
+const alike = new Map<string, string[]>()
+for (const row of rowsOf(soundAlikeData)) {
+  const forms = row.split('=').map((word) => word.trim()).filter(Boolean)
+  for (const form of forms) {
+    alike.set(form, [...(alike.get(form) ?? []), ...forms.filter((other) => other !== form)])
+  }
+}
+/** Words that are written for one another by slips that leave no doubt: beech for beach. */
+export const soundAlikes = (word: string): readonly string[] => alike.get(word) ?? []
+
+/** Groups of words and phrases that an examiner accepts for one another. */
+export function synonymRows(): string[][] {
+  return [...rowsOf(synonyms), ...rowsOf(scienceSynonyms)].map((row) =>
+    row.split(/[,=]/).map((phrase) => phrase.trim().toLowerCase()).filter(Boolean),
+  )
+}
+
+export interface OppositeRow {
+  /** Members of different sides exclude each other. */
+  readonly sides: readonly (readonly string[])[]
+  /** Members of one side may stand for one another. */
+  readonly sameSide: boolean
+  /** Opposites only where they describe the same thing (nouns such as anode and cathode). */
+  readonly slot: boolean
+}
+
+export function oppositeRows(): OppositeRow[] {
+  return rowsOf(opposites).map((row) => {
+    const slot = row.startsWith('!')
+    const body = row.replace(/^!\s*/, '')
+    const phrases = (side: string) => side.split(',').map((p) => p.trim().toLowerCase()).filter(Boolean)
+    return body.startsWith('~')
+      ? { sides: phrases(body.slice(1)).map((p) => [p]), sameSide: false, slot }
+      : { sides: body.split('><').map(phrases), sameSide: true, slot }
+  })
+}
+
+let common: string[] | undefined
+/** Plain words of the lexicon: what a misspelt word may be, beside the terms of the topic. */
+export function commonWords(): readonly string[] {
+  common ??= [
+    ...new Set(
+      [...synonymRows().flat(), ...oppositeRows().flatMap((row) => row.sides.flat()), ...stops, ...fillers, ...directions]
+        .flatMap((phrase) => phrase.split(/[\s-]+/))
+        .filter((word) => /^[a-z]{4,}$/.test(word)),
+    ),
+  ]
+  return common
+}
+
+/** Is it an English word as it stands? `own`: only words that are listed in that very form. */
+export function isKnown(word: string): boolean {
+  return isKnownWord(word) || stops.has(word) || apart.has(word)
+}

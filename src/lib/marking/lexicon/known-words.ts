@@ -1,0 +1,1 @@
+export const isKnownWord = (word: string): boolean => (void word, false)

@@ -1,0 +1,3 @@
+export const shorthand = `
+b/c = because
+`

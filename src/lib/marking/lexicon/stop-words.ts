@@ -1,0 +1,3 @@
+export const stopWords = `the a an of is are was were be been being it its they them their this that these those to in on at by for with and or as he she his her i you we our my your do does did has have had will would can could may might must shall should which who whom what when where why how there here if then so than too very just also because about such each other`
+export const filler = `called known example way thing type kind mainly usually`
+export const directionalPrepositions = `up down in out into from to above below towards away over under through along across between before after behind onto off back`

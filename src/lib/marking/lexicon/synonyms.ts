@@ -1,0 +1,5 @@
+export const synonyms = `
+carry, transport, move
+`
+export const scienceSynonyms = `
+`

@@ -1,0 +1,143 @@
+import type { Span } from '../types'
+
+/** One side of a reaction: how many of each species, by a plain lower-case formula with its charge. */
+export type Side = ReadonlyMap<string, number>
+
+export interface Reaction {
+  readonly from: Side
+  readonly to: Side
+  /** Some coefficient is written, or all are one: symbols. False where only names are given. */
+  readonly counted: boolean
+}
+
+const SUB = '₀₁₂₃₄₅₆₇₈₉'
+const SUPER = '⁰¹²³⁴⁵⁶⁷⁸⁹'
+const ARROW = /\s*(?:<?[-=–—]{1,3}>|→|⟶|⇒|⇌|⇋|↔|\b(?:reacts?\s+to\s+(?:give|form|make|produce)|gives?|forms?|makes?|produces?|becomes?|goes\s+to)\b|=)\s*/iu
+const STATE = /\((?:s|l|g|aq)\)/giu
+// Reads one species: how many, the formula, and its charge.
+const SPECIES =
+  /^(\d+)?\s*((?:[A-Z][a-z]?\d*|\((?:[A-Z][a-z]?\d*)+\)\d*|\[(?:[A-Z][a-z]?\d*)+\]\d*)+|e)\s*(?:\^?\{?(\d*[+-]+|[+-]\d+)\}?)?$/
+
+/** Sub- and superscripts as plain signs: `Ca²⁺` is `Ca^2+`. */
+function flat(text: string): string {
+  return text
+    .replace(/[₀-₉]/g, (c) => String(SUB.indexOf(c)))
+    .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻]+/g, (run) =>
+      `^${[...run].map((c) => (c === '⁺' ? '+' : c === '⁻' ? '-' : String(SUPER.indexOf(c)))).join('')}`,
+    )
+    .replace(/[−–]/g, '-')
+}
+
+/** The names and formulae a reaction may use: a lower-case name to its formula. */
+export type NameToFormula = (name: string) => string | undefined
+
+/**
+ * The reaction written in `text`, and where; undefined where there is none. Formulae may be typed without capitals when
+ * `expected` lists the species in question. Names count through `named`.
+ */
+export function reactionIn(
+  text: string,
+  expected: ReadonlySet<string>,
+  named: NameToFormula,
+): (Reaction & { readonly span: Span }) | undefined {
+  const arrow = ARROW.exec(text)
+  if (!arrow) return undefined
+  const left = sideOf(lastList(text.slice(0, arrow.index)), expected, named)
+  const right = sideOf(firstList(text.slice(arrow.index + arrow[0].length)), expected, named)
+  if (!left || !right) return undefined
+  return {
+    from: left.side,
+    to: right.side,
+    counted: left.counted && right.counted,
+    span: {
+      start: text.slice(0, arrow.index).length - lastList(text.slice(0, arrow.index)).length,
+      end: arrow.index + arrow[0].length + firstList(text.slice(arrow.index + arrow[0].length)).length,
+    },
+  }
+}
+
+// The list of species ends where prose begins: at a colon, comma, semicolon or full stop followed by space.
+function lastList(text: string): string {
+  return /[^:;,]*$/.exec(text)![0].trimStart()
+}
+function firstList(text: string): string {
+  return /^[^:;,]*?(?=[:;,]|\.(?:\s|$)|$)/.exec(text)![0].trimEnd()
+}
+
+function sideOf(text: string, expected: ReadonlySet<string>, named: NameToFormula) {
+  const clean = flat(text.replace(STATE, ' ')).trim()
+  const parts = clean.split(/\s+\+\s*|\s*\+\s+|\+(?=\s*\d*\s*[A-Z(e])|\s+(?:and|plus|with)\s+/u).filter(Boolean)
+  const side = new Map<string, number>()
+  let counted = true
+  for (const part of parts) {
+    const read = speciesOf(part.trim(), expected, named)
+    if (!read) return undefined
+    counted &&= read.counted
+    side.set(read.formula, (side.get(read.formula) ?? 0) + read.count)
+  }
+  return side.size === 0 ? undefined : { side, counted }
+}
+
+function speciesOf(part: string, expected: ReadonlySet<string>, named: NameToFormula) {
+  const hit = SPECIES.exec(part.replace(/\s+(?=\^?\d*[+-]$)/, ''))
+  if (hit) {
+    return {
+      formula: plainFormula(hit[2]!, hit[3]),
+      count: hit[1] ? Number(hit[1]) : 1,
+      counted: true,
+    }
+  }
+  const words = part.toLowerCase().replace(/^(?:the|a|an)\s+/, '')
+  const loose = /^(\d+)?\s*([a-z(][a-z0-9()]*)\s*(?:\^?(\d*[+-]+|[+-]\d+))?$/.exec(words)
+  if (loose && expected.has(plainFormula(loose[2]!, loose[3]))) {
+    return {
+      formula: plainFormula(loose[2]!, loose[3]),
+      count: loose[1] ? Number(loose[1]) : 1,
+      counted: true,
+    }
+  }
+  const name = /^(?:(\d+)\s+)?(.+)$/.exec(words)!
+  const formula = named(name[2]!.trim())
+  return formula
+    ? { formula: plainFormula(...split(flat(formula))), count: Number(name[1] ?? 1), counted: false }
+    : undefined
+}
+
+function split(formula: string): [string, string | undefined] {
+  const hit = /^(.*?)(?:\^?(\d*[+-]+))?$/.exec(formula.replace('^', '\u0000'))!
+  const [body = '', charge] = hit[0].split('\u0000')
+  return charge === undefined ? [hit[1]!, hit[2]] : [body, charge]
+}
+
+function plainFormula(formula: string, charge: string | undefined): string {
+  return formula.toLowerCase() + (charge ? `^${chargeOf(charge)}` : '')
+}
+
+// 2+, +2, ++ and + are written alike.
+function chargeOf(charge: string): string {
+  const sign = charge.includes('-') ? '-' : '+'
+  const digits = charge.replace(/[^\d]/g, '')
+  const size = digits === '' ? charge.length : Number(digits)
+  return `${size === 1 ? '' : size}${sign}`
+}
+
+export type ReactionJudgement = 'same' | 'unbalanced' | 'reversed' | 'other'
+
+/** Same species and the same numbers or a multiple of them? A reaction in names has no numbers to be wrong. */
+export function compareReactions(one: Reaction, reference: Reaction): ReactionJudgement {
+  if (sameSpecies(one.from, reference.to) && sameSpecies(one.to, reference.from)) {
+    if (!sameSpecies(one.from, reference.from)) return 'reversed'
+  }
+  if (!sameSpecies(one.from, reference.from) || !sameSpecies(one.to, reference.to)) return 'other'
+  if (!one.counted) return 'same'
+  const ratios = [...ratiosOf(one.from, reference.from), ...ratiosOf(one.to, reference.to)]
+  return ratios.every((ratio) => Math.abs(ratio - ratios[0]!) < 1e-9) ? 'same' : 'unbalanced'
+}
+
+function sameSpecies(one: Side, two: Side): boolean {
+  return one.size === two.size && [...one.keys()].every((formula) => two.has(formula))
+}
+
+function ratiosOf(one: Side, two: Side): number[] {
+  return [...one].map(([formula, count]) => count / two.get(formula)!)
+}

@@ -1,0 +1,75 @@
+import { dimensionOf, multiplied, unitNamed, type Unit } from './units'
+
+export interface UnitRead extends Unit {
+  /** UTF-16 code units of the text that it took. */
+  readonly length: number
+}
+
+const WORD = /^[\p{L}°Ωµμ%‰£$€℃]+/u
+const EXPONENT = /^(?:\^?\s?([-−–+]?\d)(?![\d.])|([⁺⁻]?[⁰¹²³⁴-⁹])|\s(squared|cubed)\b)/u
+const AHEAD = /^(square|cubic)\s+/i
+const TIMES = /^(?:\s*[·⋅.*]\s*|\s+|\s*-\s*)/
+const OVER = /^\s*(?:\/|÷)\s*|^\s+(?:per|a|an|each|every)\s+(?:(?:one|1|single)\s+)?/i
+const SUPERS = '⁰¹²³⁴⁵⁶⁷⁸⁹'
+
+/**
+ * Every unit that can be read at the start of `text`, shortest first: `m/s per day` gives m, m/s. The caller knows
+ * which dimension it needs; a letter that happens to follow a unit is not always a part of it. [] if there is none.
+ */
+export function unitsAt(text: string): UnitRead[] {
+  const reads: UnitRead[] = []
+  let unit: Parameters<typeof multiplied>[0] = { factor: 1, powers: {} }
+  let at = /^\s*-?\s?/.exec(text)![0].length
+  // Only space or a hyphen (a 10-metre tape) may part the number from its unit.
+  let sign = 1
+  for (let count = 0; count < 6; count += 1) {
+    const one = factorAt(text.slice(at))
+    if (!one) break
+    unit = multiplied(unit, one, one.exponent * sign)
+    at += one.length
+    reads.push({ factor: unit.factor, dimension: dimensionOf(unit.powers), length: at })
+    const rest = text.slice(at)
+    const over = OVER.exec(rest)
+    const times = over ? null : TIMES.exec(rest)
+    if (!over && !times) break
+    if (over) sign = -1
+    else if (sign === -1 && !/[·⋅*.]/.test(times![0])) break
+    at += (over ?? times)![0].length
+  }
+  return reads
+}
+
+function factorAt(text: string) {
+  const ahead = AHEAD.exec(text)
+  const skip = ahead?.[0].length ?? 0
+  const word = WORD.exec(text.slice(skip))?.[0]
+  if (!word) return undefined
+  const degrees = /^(?:°\s?C|℃|degrees?\s+(?:celsius|centigrade|c\b)|degC\b|celsius)/i.exec(text.slice(skip))
+  const written = degrees?.[0] ?? word
+  const named = degrees ? unitNamed('°C') : unitNamed(word)
+  if (!named) return undefined
+  const rest = text.slice(skip + written.length)
+  const raised = EXPONENT.exec(rest)
+  let exponent = ahead ? (ahead[1]!.toLowerCase() === 'square' ? 2 : 3) : 1
+  let length = skip + written.length
+  if (raised) {
+    length += raised[0].length
+    exponent = exponentOf(raised)
+  }
+  return { factor: named.factor, powers: named.powers, exponent, length }
+}
+
+function exponentOf([, digits, superscript, word]: RegExpExecArray): number {
+  if (word) return word.toLowerCase() === 'squared' ? 2 : 3
+  if (superscript) {
+    const sign = superscript.startsWith('⁻') ? -1 : 1
+    return sign * SUPERS.indexOf(superscript.replace(/[⁺⁻]/, ''))
+  }
+  return Number(digits!.replace(/[−–]/, '-'))
+}
+
+/** The whole of `text` as one unit; undefined where it is none (a counted thing, such as `items`). */
+export function unitOf(text: string): Unit | undefined {
+  const whole = unitsAt(text).find((unit) => unit.length === text.length)
+  return whole && { factor: whole.factor, dimension: whole.dimension }
+}

@@ -1,0 +1,163 @@
+import levenshtein from 'natural/lib/natural/distance/levenshtein_distance.js'
+import type { Value } from '../../syllabus/types'
+import type { Span } from '../types'
+import { keyOf } from '../words/keys'
+import { numbersIn, type NumberRead } from './numbers'
+import { unitNames, unitNamed, type Unit } from './units'
+import { unitOf, unitsAt } from './unit-text'
+
+/** What a statement says about a value: right; the number without its unit; another number; nothing. */
+export interface ValueFound {
+  readonly says: 'right' | 'no unit' | 'wrong'
+  readonly span: Span
+}
+
+export interface ReadyValue {
+  readonly value: Value
+  /** Undefined for a pure number and for counted things. */
+  readonly unit?: Unit
+  /** The key of a counted thing: `items`, `bits` that are no unit. */
+  readonly counted?: string
+}
+
+export function readyValue(value: Value): ReadyValue {
+  const unit = value.unit === undefined ? undefined : unitOf(value.unit)
+  if (unit || value.unit === undefined) return { value, unit }
+  const words = value.unit.trim().split(/\s+/)
+  return { value, counted: keyOf(words[words.length - 1]!.toLowerCase()) }
+}
+
+/** Everything `text` says about the value, in its order. Numbers of other quantities (another dimension) say nothing. */
+export function valuesIn(ready: ReadyValue, text: string): ValueFound[] {
+  const numbers = numbersIn(text).filter((number) => !listNumber(text, number))
+  const found: ValueFound[] = []
+  for (let i = 0; i < numbers.length; i += 1) {
+    const number = numbers[i]!
+    const range = rangeWith(text, number, numbers[i + 1])
+    const read = judged(ready, text, number, range)
+    if (range) i += 1
+    if (read) found.push(read)
+  }
+  return found
+}
+
+// `1)` or `2.` at the start of a line numbers the line.
+function listNumber(text: string, number: NumberRead): boolean {
+  return number.start === 0 && /^[.)]\s/.test(text.slice(number.end))
+}
+
+interface Range {
+  readonly low: number
+  readonly high: number
+  readonly end: number
+}
+
+// `between five and nine`, `5-9`, `5 to 9`: a range counts where all of it lies within the tolerance.
+function rangeWith(text: string, one: NumberRead, two: NumberRead | undefined): Range | undefined {
+  if (!two) return undefined
+  const between = text.slice(one.end, two.start)
+  const spread = /^\s*(?:±|\+\s?\/?\s?-|plus or minus|give or take)\s*$/i.test(between)
+  if (spread) return { low: one.number, high: one.number, end: two.end }
+  const joined =
+    /^\s*(?:to|-|–|—|or)\s*$/i.test(between) ||
+    (/^\s*and\s*$/i.test(between) && /\bbetween\s+$/i.test(text.slice(0, one.start)))
+  if (!joined || two.number <= one.number) return undefined
+  return { low: one.number, high: two.number, end: two.end }
+}
+
+function judged(
+  ready: ReadyValue,
+  text: string,
+  number: NumberRead,
+  range: Range | undefined,
+): ValueFound | undefined {
+  const low = range?.low ?? number.number
+  const high = range?.high ?? number.number
+  const after = range?.end ?? number.end
+  const { number: wanted, tolerance } = ready.value
+  const near = (factor: number) => within(low * factor, wanted, tolerance) && within(high * factor, wanted, tolerance)
+  const end = (length: number): Span => ({ start: number.start, end: after + length })
+
+  if (ready.counted !== undefined) return countedThing(ready, text, after, near(1), end)
+  if (ready.value.unit === undefined) {
+    return unitsAt(text.slice(after)).length > 0 && !near(1)
+      ? undefined
+      : { says: near(1) ? 'right' : 'wrong', span: end(0) }
+  }
+  const before = /[£$€]\s?$/.exec(text.slice(0, number.start))
+  if (before && ready.unit?.dimension === 'money1') {
+    return { says: near(1) ? 'right' : 'wrong', span: { start: number.start - before[0].length, end: after } }
+  }
+  const units = readUnits(text.slice(after))
+  const fitting = units.findLast((unit) => unit.dimension === ready.unit!.dimension)
+  if (fitting) {
+    return {
+      says: near(fitting.factor / ready.unit!.factor) ? 'right' : 'wrong',
+      span: end(fitting.length),
+    }
+  }
+  if (units.length > 0) {
+    // Kelvin for degrees Celsius, and the other way.
+    const shift = offset(units[0]!.dimension, ready.unit!.dimension)
+    if (shift !== undefined && within(low + shift, wanted, tolerance)) {
+      return { says: 'right', span: end(units[0]!.length) }
+    }
+    return near(1) ? { says: 'wrong', span: end(units[0]!.length) } : undefined
+  }
+  if (number.words && number.number < 2) return undefined
+  return near(1) ? { says: 'no unit', span: end(0) } : undefined
+}
+
+function countedThing(
+  ready: ReadyValue,
+  text: string,
+  after: number,
+  near: boolean,
+  end: (length: number) => Span,
+): ValueFound | undefined {
+  const ahead = /^[\s-]*(?:\p{L}+\s+){0,2}?\p{L}+/u
+  let length = 0
+  for (let words = 1; words <= 3; words += 1) {
+    const hit = new RegExp(`^[\\s-]*(?:[\\p{L}'-]+\\s+){${words - 1}}([\\p{L}'-]+)`, 'u').exec(text.slice(after))
+    if (!hit) break
+    length = hit[0].length
+    if (keyOf(hit[1]!.toLowerCase()) === ready.counted) {
+      return { says: near ? 'right' : 'wrong', span: end(length) }
+    }
+  }
+  if (!near) return undefined
+  const thing = ahead.exec(text.slice(after))?.[0].trim().toLowerCase()
+  // "seven things" counts the same things; "7 seconds" does not.
+  if (thing && THINGS.has(thing.split(/\s+/)[0]!)) return { says: 'right', span: end(0) }
+  return unitsAt(text.slice(after)).length > 0 ? undefined : { says: 'no unit', span: end(0) }
+}
+
+const THINGS = new Set(['things', 'items', 'pieces', 'units', 'bits', 'objects', 'ones'])
+
+function readUnits(text: string) {
+  const read = unitsAt(text)
+  if (read.length > 0) return read
+  // A misspelt unit name, where only one name is meant.
+  const word = /^[\s-]*(\p{L}{5,})/u.exec(text)
+  if (!word) return []
+  const typed = word[1]!.toLowerCase()
+  const allowed = typed.length > 7 ? 2 : 1
+  const named = unitNames.filter(
+    (name) =>
+      Math.abs(name.length - typed.length) <= allowed &&
+      levenshtein.DamerauLevenshteinDistance(name, typed, { restricted: true }) <= allowed,
+  )
+  const [first] = named
+  if (!first || new Set(named.map((name) => unitNamed(name)!.factor)).size > 1) return []
+  return unitsAt(` ${first}`).map((unit) => ({ ...unit, length: word[0].length }))
+}
+
+function within(number: number, wanted: number, tolerance: number): boolean {
+  return Math.abs(number - wanted) <= tolerance + 1e-9 * Math.max(1, Math.abs(wanted))
+}
+
+function offset(from: string, to: string): number | undefined {
+  if (from === 'K1' && to === 'degC1') return -273.15
+  if (from === 'degC1' && to === 'K1') return 273.15
+  return undefined
+}

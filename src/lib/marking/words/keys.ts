@@ -1,0 +1,56 @@
+import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
+import { keptApart, joined, spelling } from '../lexicon'
+
+/**
+ * The key of a word: two surface forms have the same key where they are forms of the same word for an
+ * examiner (erode, eroded, erosion), and different keys where they are different terms although the
+ * stemmer joins them (solute, solution). Porter's stemmer decides, corrected by the lexicon.
+ */
+export function keyOf(surface: string): string {
+  const kept = keys.get(surface)
+  if (kept !== undefined) return kept
+  const key = makeKey(surface)
+  // A dump can bring any number of different strings; the memory of them is bounded.
+  if (keys.size > 50_000) keys.clear()
+  keys.set(surface, key)
+  return key
+}
+
+const keys = new Map<string, string>()
+
+function makeKey(surface: string): string {
+  const word = spelling(possessor(surface))
+  const apart = keptApart(word) ?? inflectedApart(word)
+  if (apart !== undefined) return apart
+  if (!/^[a-z]+$/.test(word)) return word
+  const known = joined(word)
+  if (known !== undefined) return known
+  const stem = stemmer.stem(word)
+  return joined(stem) ?? stem
+}
+
+/** Without the ending of the possessive: `water's`, `waves'`. */
+function possessor(surface: string): string {
+  return surface.replace(/'s$|'$/, '')
+}
+
+// The lexicon lists a kept-apart word with its plain inflections; this finds the ones it does not.
+function inflectedApart(word: string): string | undefined {
+  for (const [ending, instead] of INFLECTIONS) {
+    if (!word.endsWith(ending)) continue
+    const base = word.slice(0, -ending.length) + instead
+    const apart = keptApart(base)
+    if (apart !== undefined && base.length > 2) return apart
+  }
+  return undefined
+}
+
+const INFLECTIONS: readonly (readonly [string, string])[] = [
+  ['ies', 'y'],
+  ['es', ''],
+  ['s', ''],
+  ['ing', ''],
+  ['ing', 'e'],
+  ['ed', ''],
+  ['ed', 'e'],
+]

@@ -1,0 +1,117 @@
+import DoubleMetaphone from 'natural/lib/natural/phonetics/double_metaphone.js'
+import levenshtein from 'natural/lib/natural/distance/levenshtein_distance.js'
+import { isKnown, shorthandFor, soundAlikes } from '../lexicon'
+import { keyOf } from './keys'
+
+/** The words of a topic, for reading what a student typed as what it can only mean. */
+export interface Vocabulary {
+  /** Student's shorthand written out: `temp` is temperature, unless the topic itself has the short form. */
+  expanded(word: string): string
+  /** The word that a misspelling can only be; undefined where it is a word itself, or two terms are as near. */
+  correction(word: string): string | undefined
+  /** Words of the topic that this real word is a slip for: beech for beach. */
+  slips(word: string): readonly string[]
+  /** `word` if it is a compound of the topic (zigzag), so that `zig zag` can be read as one. */
+  compound(word: string): string | undefined
+  /** The two words of the topic that a student wrote as one; [] otherwise. */
+  pieces(word: string): readonly string[]
+}
+
+const sounds = new DoubleMetaphone()
+
+interface Entry {
+  readonly word: string
+  readonly letters: number
+  readonly sound: string
+}
+
+/** `terms`: the words of the topic in any form; `common`: plain words that a misspelling may also be. */
+export function vocabularyOf(terms: ReadonlySet<string>, common: readonly string[]): Vocabulary {
+  const own = entriesOf([...terms].filter((word) => word.length > 3))
+  const general = entriesOf(common.filter((word) => word.length > 3 && !terms.has(word)))
+  const corrections = new Map<string, string | undefined>()
+
+  const correct = (word: string): string | undefined => {
+    if (word.length < 4 || terms.has(word) || !/^[a-z']+$/.test(word) || isKnown(word)) return undefined
+    return nearest(word, own, general)
+  }
+  return {
+    expanded: (word) => (terms.has(word) ? word : (shorthandFor(word) ?? word)),
+    correction(word) {
+      if (!corrections.has(word)) corrections.set(word, correct(word))
+      return corrections.get(word)
+    },
+    slips: (word) => (terms.has(word) ? [] : soundAlikes(word).filter((other) => terms.has(other))),
+    compound: (word) => (word.length > 5 && terms.has(word) ? word : undefined),
+    pieces(word) {
+      if (word.length < 6 || terms.has(word)) return []
+      for (let cut = 3; cut <= word.length - 3; cut += 1) {
+        const [one, two] = [word.slice(0, cut), word.slice(cut)]
+        if (terms.has(one) && terms.has(two)) return [one, two]
+      }
+      return []
+    },
+  }
+}
+
+function entriesOf(words: readonly string[]): Entry[] {
+  return words.map((word) => ({ word, letters: lettersOf(word), sound: soundOf(word) }))
+}
+
+function soundOf(word: string): string {
+  return /^[a-z']+$/.test(word) ? sounds.process(word)[0] : ''
+}
+
+// One bit a letter: two words that differ in more letters than the edits allow cannot be near.
+function lettersOf(word: string): number {
+  let bits = 0
+  for (let i = 0; i < word.length; i += 1) bits |= 1 << (word.charCodeAt(i) % 31)
+  return bits
+}
+
+function bitCount(bits: number): number {
+  let n = bits
+  let count = 0
+  while (n) {
+    n &= n - 1
+    count += 1
+  }
+  return count
+}
+
+/** Edits that leave no doubt which word is meant, by its length; one more where it sounds the same. */
+function editsAllowed(length: number): number {
+  return length < 5 ? 1 : length < 8 ? 2 : 3
+}
+
+function nearest(word: string, own: readonly Entry[], general: readonly Entry[]): string | undefined {
+  const letters = lettersOf(word)
+  const sound = soundOf(word)
+  let best: { word: string; cost: number; own: boolean } | undefined
+  let rival: { word: string; cost: number } | undefined
+  const look = (entries: readonly Entry[], isOwn: boolean) => {
+    for (const entry of entries) {
+      const allowed = editsAllowed(Math.min(word.length, entry.word.length))
+      if (Math.abs(entry.word.length - word.length) > allowed) continue
+      if (bitCount(entry.letters ^ letters) > 2 * allowed) continue
+      const edits = levenshtein.DamerauLevenshteinDistance(word, entry.word, { restricted: true })
+      const alike = sound !== '' && entry.sound === sound
+      const limit = alike ? allowed : Math.max(1, allowed - 1)
+      if (edits > limit) continue
+      // Sound settles what edits leave equal; the first letter is rarely wrong.
+      const cost = edits - (alike ? 0.6 : 0) + (entry.word[0] === word[0] ? 0 : 0.5) + (isOwn ? 0 : 0.3)
+      if (!best || cost < best.cost) {
+        if (best && keyOf(best.word) !== keyOf(entry.word)) rival = best
+        best = { word: entry.word, cost, own: isOwn }
+      } else if (keyOf(entry.word) !== keyOf(best.word) && (!rival || cost < rival.cost)) {
+        rival = { word: entry.word, cost }
+      }
+    }
+  }
+  look(own, true)
+  look(general, false)
+  if (!best) return undefined
+  // As close to another word: no one can say which is meant.
+  if (rival && rival.cost - best.cost < 0.25) return undefined
+  return best.word
+}
