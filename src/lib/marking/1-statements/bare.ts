@@ -3,7 +3,7 @@ import { isDirectionWord, isNegation } from '../lexicon'
 import type { ReadPage } from './page'
 import type { Statement } from './statements'
 
-const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '^', 'v', '+', '/', '*'])
+const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '↑', '↓', '+', '/', '*'])
 const WORDS_THAT_RELATE = new Set(
   'because since so therefore than like as if when where which that who of by with without from to into between for during before after more less most least fewer each every per about around'.split(' '),
 )

@@ -13,29 +13,29 @@ const CONTRACTED = new Set(
 // Verbs that turn what follows into its opposite; `stop` only where something is stopped from something.
 const PREVENTERS = new Set('prevent prevents prevented preventing stop stops stopped stopping avoid avoids avoided avoiding fail fails failed refuse refuses'.split(' '))
 
-/** Which tokens are under an odd number of negations, and which words negate. "not only" does not. */
+/** Which tokens are under an odd number of negations, and by which word. "not only" does not. */
 export function findNegations(
   tokens: readonly Token[],
   words: readonly string[],
   statements: readonly Statement[],
   clauseOf: Int32Array,
-): { negated: Uint8Array; negator: Uint8Array } {
+): { negated: Uint8Array; negatedBy: Int32Array } {
   const negated = new Uint8Array(tokens.length)
-  const negator = new Uint8Array(tokens.length)
+  const negatedBy = new Int32Array(tokens.length).fill(-1)
   for (const { from, to } of statements) {
     for (let i = from; i < to; i += 1) {
       if (tokens[i]!.kind !== 'word') continue
       const length = negatorLength(words, i, to)
       if (length === 0) continue
-      negator.fill(1, i, i + length)
       for (let k = i + length; k < to && k < i + length + REACH; k += 1) {
         if (ends(tokens, words, clauseOf, i, k)) break
         negated[k] = 1 - negated[k]!
+        negatedBy[k] = i
       }
       i += length - 1
     }
   }
-  return { negated, negator }
+  return { negated, negatedBy }
 }
 
 function negatorLength(words: readonly string[], i: number, to: number): number {

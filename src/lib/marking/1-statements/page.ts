@@ -27,8 +27,8 @@ export interface ReadPage {
   readonly clauseOf: Int32Array
   /** 1 where the token stands under an odd number of negations. */
   readonly negated: Uint8Array
-  /** 1 for a word that itself negates. */
-  readonly negator: Uint8Array
+  /** The word that negates a token, as a token index; -1 where none does. */
+  readonly negatedBy: Int32Array
   /** 1 or 2 where the student takes the words back: see `findCorrections`. */
   readonly struck: Uint8Array
   readonly postings: ReadonlyMap<string, readonly Posting[]>
@@ -54,7 +54,7 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     if (token.kind === 'break') continue
     const one = { from: i, to: i + 1, strength: 1 }
     if (token.kind !== 'word') {
-      if (token.kind === 'number' || token.text === '%' || token.text === '^' || token.text === 'v') post(keys[i]!, one)
+      if (token.kind === 'number' || '%↑↓'.includes(token.text)) post(keys[i]!, one)
       continue
     }
     const word = words[i]!
@@ -86,9 +86,9 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
   for (const list of postings.values()) list.sort((a, b) => a.from - b.from || a.to - b.to)
 
   const clauseOf = findClauses(tokens, words, statements)
-  const { negated, negator } = findNegations(tokens, words, statements, clauseOf)
+  const { negated, negatedBy } = findNegations(tokens, words, statements, clauseOf)
   const struck = findCorrections(tokens, words, statements, clauseOf)
-  return { text, tokens, keys, statements, statementOf, clauseOf, negated, negator, struck, postings }
+  return { text, tokens, keys, statements, statementOf, clauseOf, negated, negatedBy, struck, postings }
 }
 
 /** The content keys of a statement: what it is about, without function words. */

@@ -3,7 +3,7 @@ import type { Span } from '../types'
 /** The smallest pieces of a dump, with offsets into the text exactly as it was typed. */
 export interface Token extends Span {
   readonly kind: 'word' | 'number' | 'sign' | 'break'
-  /** Lower case, accents and curly apostrophes plain. For arrows a plain form: `->`, `^`, `v`. */
+  /** Lower case, accents and curly apostrophes plain. For arrows a plain form: `->`, `↑`, `↓`. */
   readonly text: string
   /** White space stands before it. */
   readonly apart: boolean
@@ -29,14 +29,12 @@ const ARROWS: Readonly<Record<string, string>> = {
   '⇋': '<->',
   '↔': '<->',
   '<=>': '<->',
-  '↑': '^',
-  '⬆': '^',
-  '⇧': '^',
-  '↗': '^',
-  '↓': 'v',
-  '⬇': 'v',
-  '⇩': 'v',
-  '↘': 'v',
+  '⬆': '↑',
+  '⇧': '↑',
+  '↗': '↑',
+  '⬇': '↓',
+  '⇩': '↓',
+  '↘': '↓',
   '–': '-',
   '—': '-',
   '−': '-',

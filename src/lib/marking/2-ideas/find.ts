@@ -25,6 +25,9 @@ export interface Occurrence {
   readonly content: number
 }
 
+/** Ways to put the parts of an idea together that are looked at in one statement. */
+const MOST = 24
+
 /** Below this share of its words a wording is not said. */
 const MIN_COVER = 0.62
 
@@ -33,16 +36,13 @@ export class Finder {
   private readonly hits = new Map<string, readonly Hit[]>()
   constructor(readonly page: ReadPage) {}
 
-  /** Every statement that says the idea, in any direction; the best occurrence of each sign in a statement. */
+  /** Every statement that says the idea, in any direction: the best of each sign in a statement, or for a step all places. */
   occurrences(idea: ReadyIdea): Occurrence[] {
-    const candidates = this.candidates(idea)
-    const found: Occurrence[] = []
-    for (const index of candidates) {
-      const statement = this.page.statements[index]!
-      const best = this.inStatement(idea, statement)
-      for (const occurrence of best) found.push(occurrence)
-    }
-    return found
+    const all = idea.kind === 'step'
+    return this.candidates(idea).flatMap((index) => {
+      const found = this.inStatement(idea, this.page.statements[index]!)
+      return all ? found : bestOfEachSign(found)
+    })
   }
 
   private candidates(idea: ReadyIdea): number[] {
@@ -69,12 +69,13 @@ export class Finder {
     for (const part of idea.parts) {
       const options = part.flatMap((wording) => this.wordingIn(wording, statement))
       if (options.length === 0) return []
-      combined = bestOfEachSign(combined.flatMap((one) => options.map((two) => joined(one, two, this.page))))
+      combined = combined.flatMap((one) => options.map((two) => joined(one, two, this.page)))
+      if (combined.length > MOST) combined = combined.sort((a, b) => b.strength - a.strength).slice(0, MOST)
     }
     return combined
   }
 
-  /** The places in a statement where a wording is said: the best of each sign for every place of its main word. */
+  /** The places in a statement where a wording is said: one for every place of a main word. */
   wordingIn(wording: ReadyWording, statement: Statement): Occurrence[] {
     const found: Occurrence[] = []
     const main = heaviest(wording)
@@ -88,7 +89,7 @@ export class Finder {
         if (occurrence) found.push(occurrence)
       }
     })
-    return bestOfEachSign(found)
+    return found
   }
 
   private around(

@@ -1,8 +1,10 @@
 import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/find'
-import type { ReadyPoint } from '../2-ideas/ready'
 import type { Clash } from '../types'
 import type { Case } from './judge'
+import { rejectedBy } from './rejected'
+import { swappedPartner } from './swapped'
+import { CLASHES, SAID } from './thresholds'
 
 export interface ClashFound {
   readonly kind: Clash['kind']
@@ -11,83 +13,81 @@ export interface ClashFound {
   readonly against: string
 }
 
-/** From this strength on a turned-round idea or a rejected statement clashes. */
-const CLASHES = 0.8
-
-/** The first statement of the page that says what the point rules out, if any does. */
+/** The first thing on the page that the point rules out, if any: rule 11 has it cost the point even beside a right statement. */
 export function findClash(
   open: Case,
   index: number,
   claims: readonly Claim[],
   said: readonly (Occurrence | undefined)[],
 ): ClashFound | undefined {
-  const point = open.topic.points[index]!
   return (
-    rejected(open, point) ??
-    turnedRound(open, index, point, claims, said) ??
-    wrongQuantity(open, index, claims, said)
+    rejectedBy(open, index) ??
+    turnedRound(open, index, claims, said) ??
+    wrongQuantity(open, index, claims) ??
+    swappedPartner(open, index, claims, said)
   )
-}
-
-function rejected(open: Case, point: ReadyPoint): ClashFound | undefined {
-  for (const { wording } of point.rejects) {
-    for (const statement of open.page.statements) {
-      for (const o of open.finder.wordingIn(wording, statement)) {
-        if (o.sign !== 1 || o.strength < CLASHES || takenBack(open, o)) continue
-        return { kind: 'rejected', statement: o.statement, at: o.at, against: point.point.text }
-      }
-    }
-  }
-  return undefined
 }
 
 function turnedRound(
   open: Case,
   index: number,
-  point: ReadyPoint,
   claims: readonly Claim[],
   said: readonly (Occurrence | undefined)[],
 ): ClashFound | undefined {
   const counted = new Set(said.filter(Boolean))
+  const against = open.topic.points[index]!.point.text
   for (const claim of claims) {
     if (claim.kind === 'equation' || claim.kind === 'value') continue
     for (const o of claim.occurrences) {
       if (o.sign === 1 || o.strength < CLASHES || counted.has(o) || takenBack(open, o)) continue
-      if (claim.occurrences.some((other) => other.sign === 1 && other.statement === o.statement && other.strength >= o.strength)) continue
-      const others = claims.filter(
-        (other) => other !== claim && other.occurrences.some((x) => x.sign === 1 && x.statement === o.statement && x.strength >= 0.7),
-      ).length
-      const mine = open.about.belongs(index, o.statement) && open.about.share(index, o.statement) >= 0.4
-      if (others === 0 && !(mine && o.content >= 2)) continue
-      if (!mine && others < 1) continue
-      return { kind: o.turned ?? 'opposite', statement: o.statement, at: o.at, against: point.point.text }
+      if (saidIn(claim, o.statement)) continue
+      if (!isAbout(open, index, claims, claim, o)) continue
+      if (o.turned === 'negated' && !plainlyDenied(open, o)) continue
+      return { kind: o.turned ?? 'opposite', statement: o.statement, at: o.at, against }
     }
   }
   return undefined
 }
 
-function wrongQuantity(
-  open: Case,
-  index: number,
-  claims: readonly Claim[],
-  said: readonly (Occurrence | undefined)[],
-): ClashFound | undefined {
-  for (const [c, claim] of claims.entries()) {
+// The statement must be about this point: another of its ideas stands there, or no other point is nearer and the idea itself has body.
+function isAbout(open: Case, index: number, claims: readonly Claim[], claim: Claim, o: Occurrence): boolean {
+  const share = open.about.share(index, o.statement)
+  if (!open.about.belongs(index, o.statement) || share < 0.3) return false
+  const others = claims.filter((other) => other !== claim && saidIn(other, o.statement)).length
+  return others > 0 || (o.content >= 2 && share >= 0.45)
+}
+
+function saidIn(claim: Claim, statement: number): boolean {
+  return claim.occurrences.some((o) => o.sign === 1 && o.statement === statement && o.strength >= SAID)
+}
+
+// A denial that stands close before what it denies and is the only one of its statement; "unless" and "until" turn it round.
+function plainlyDenied({ page }: Case, o: Occurrence): boolean {
+  const first = o.at.find(({ from }) => page.negatedBy[from]! >= 0)
+  if (!first) return false
+  const negator = page.negatedBy[first.from]!
+  if (first.from - negator > 5) return false
+  const { from, to } = page.statements[o.statement]!
+  for (let i = from; i < to; i += 1) {
+    if (/^(?:unless|until|nobody|nothing|wrong|only)$/.test(page.tokens[i]!.text)) return false
+  }
+  return true
+}
+
+function wrongQuantity(open: Case, index: number, claims: readonly Claim[]): ClashFound | undefined {
+  for (const claim of claims) {
     if (claim.kind !== 'equation' && claim.kind !== 'value') continue
+    const others = claims.filter((other) => other !== claim)
     for (const o of claim.occurrences) {
-      if (o.sign === 1 || takenBack(open, o)) continue
-      if (claim.occurrences.some((x) => x.sign === 1 && x.statement === o.statement)) continue
-      const ideas = claims.filter((other, k) => k !== c && other.occurrences.some((x) => x.sign === 1 && x.statement === o.statement && x.strength >= 0.7)).length
-      const others = claims.length - 1
-      const enough = claim.kind === 'equation' || (others > 0 && ideas >= Math.max(1, others - 1) && open.about.belongs(index, o.statement))
-      if (!enough) continue
-      void said
-      return { kind: claim.kind, statement: o.statement, at: o.at, against: claim.label }
+      if (o.sign === 1 || takenBack(open, o) || saidIn(claim, o.statement)) continue
+      const ideas = others.filter((other) => saidIn(other, o.statement)).length
+      const told = claim.kind === 'equation' || (ideas >= Math.max(1, others.length - 1) && open.about.belongs(index, o.statement))
+      if (told) return { kind: claim.kind, statement: o.statement, at: o.at, against: claim.label }
     }
   }
   return undefined
 }
 
-function takenBack(open: Case, o: Occurrence): boolean {
+export function takenBack(open: Case, o: Occurrence): boolean {
   return o.at.some(({ from }) => open.page.struck[from]! > 0)
 }

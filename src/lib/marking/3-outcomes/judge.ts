@@ -7,10 +7,8 @@ import type { Outcome } from '../types'
 import { Aboutness } from './about'
 import { findClash, type ClashFound } from './clash'
 import { stepsInOrder } from './steps'
+import { SAID } from './thresholds'
 import { carriedOn, windowsAt } from './together'
-
-/** From this strength on an idea is said. */
-export const SAID = 0.7
 
 /** Everything that judging one page needs, made once for the page. */
 export interface Case {
@@ -20,6 +18,8 @@ export interface Case {
   readonly about: Aboutness
   readonly carried: readonly boolean[]
   readonly bare: Uint8Array
+  /** For each point what it needs and where the page says it; heaps of key words left out. */
+  readonly claims: readonly (readonly Claim[])[]
 }
 
 export interface Judgement {
@@ -34,27 +34,30 @@ export interface Judgement {
 }
 
 export function openCase(page: ReadPage, topic: ReadyTopic): Case {
+  const finder = new Finder(page)
+  const bare = bareTokens(page)
   return {
     page,
     topic,
-    finder: new Finder(page),
+    finder,
     about: new Aboutness(page, topic.points),
     carried: carriedOn(page),
-    bare: bareTokens(page),
+    bare,
+    claims: topic.points.map((point) => claimsOf(point, finder).map((claim) => withoutHeaps(bare, point, claim))),
   }
 }
 
 export function judge(open: Case, index: number): Judgement {
   const point = open.topic.points[index]!
-  const claims = claimsOf(point, open.finder).map((claim) => withoutHeaps(open, point, claim))
+  const claims = open.claims[index]!
   const best = bestWindow(open, point, index, claims)
-  const said = best?.said ?? claims.map(() => undefined)
+  const order = point.point.steps ? stepsInOrder(open.page, claims) : undefined
+  const said = order?.said ?? best?.said ?? claims.map(() => undefined)
   const clash = findClash(open, index, claims, said)
   const count = said.filter(Boolean).length
   const needed = neededOf(point, claims)
   const nearest = open.about.nearest(index, 0.25)
 
-  const order = point.point.steps ? stepsInOrder(open.page, claims, said) : undefined
   let outcome: Outcome = 'missed'
   if (clash || order?.swapped) outcome = 'contradicted'
   else if (needed > 0 && count >= needed) outcome = 'full'
@@ -79,9 +82,9 @@ function neededOf(point: ReadyPoint, claims: readonly Claim[]): number {
 }
 
 // Key words that relate to nothing state nothing, except in a list point, which asks for names.
-function withoutHeaps(open: Case, point: ReadyPoint, claim: Claim): Claim {
+function withoutHeaps(bare: Uint8Array, point: ReadyPoint, claim: Claim): Claim {
   if (point.point.any !== undefined || claim.kind === 'equation') return claim
-  const stated = (o: Occurrence) => o.at.some(({ from }) => !open.bare[from])
+  const stated = (o: Occurrence) => o.at.some(({ from }) => !bare[from])
   return { ...claim, occurrences: claim.occurrences.filter(stated), halves: claim.halves.filter(stated) }
 }
 
@@ -100,7 +103,7 @@ function bestWindow(open: Case, point: ReadyPoint, index: number, claims: readon
       if (o.statement > 0) starts.add(o.statement - 1)
     }
   }
-  const wide = point.point.steps !== undefined || point.point.any !== undefined
+  const wide = point.point.any !== undefined
   let best: Window | undefined
   for (const s of [...starts].sort((a, b) => a - b)) {
     const windows = wide ? [[s, s + 7] as const] : windowsAt(s, open.carried)

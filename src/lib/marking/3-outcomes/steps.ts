@@ -2,38 +2,68 @@ import type { ReadPage } from '../1-statements/page'
 import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/find'
 import type { ClashFound } from './clash'
+import { SAID } from './thresholds'
 
-/** Steps said in another order than they must come: two that clearly are the wrong way round. */
+interface Placed {
+  readonly step: number
+  readonly o: Occurrence
+  readonly when: number
+}
+
+/**
+ * The steps of a method, in order: the longest run of steps whose places on the page follow one another. Steps that are said, but only
+ * where they come too early or too late, are in another order than they must be.
+ */
 export function stepsInOrder(
   page: ReadPage,
   claims: readonly Claim[],
-  said: readonly (Occurrence | undefined)[],
-): { readonly swapped?: ClashFound } {
-  const placed = claims
-    .map((claim, step) => ({ claim, step, o: said[step] }))
-    .filter((p): p is { claim: Claim; step: number; o: Occurrence } => p.claim.kind === 'step' && p.o !== undefined)
-    .map((p) => ({ ...p, when: timeOf(page, p.o) }))
-  for (let i = 1; i < placed.length; i += 1) {
-    const [before, after] = [placed[i - 1]!, placed[i]!]
-    if (before.when <= after.when) continue
-    // A step that is also said at its right place later or earlier is in order.
-    if (couldStand(page, before.claim, after.when, -1) || couldStand(page, after.claim, before.when, 1)) continue
-    return {
-      swapped: {
-        kind: 'order',
-        statement: after.o.statement,
-        at: after.o.at,
-        against: `${before.claim.label}, then ${after.claim.label}`,
-      },
-    }
+): { readonly said: readonly (Occurrence | undefined)[]; readonly swapped?: ClashFound } {
+  const places = claims.map((claim, step) =>
+    claim.kind !== 'step'
+      ? []
+      : claim.occurrences
+          .filter((o) => o.sign === 1 && o.strength >= SAID)
+          .map((o) => ({ step, o, when: timeOf(page, o) })),
+  )
+  const chain = longestChain(places)
+  const said = claims.map((_, step) => chain.find((p) => p.step === step)?.o)
+  const left = places.filter((options, step) => options.length > 0 && said[step] === undefined)
+  const [odd] = left.flat()
+  if (!odd || chain.length === 0) return { said }
+  const neighbour = chain.find((p) => p.step > odd.step) ?? chain[chain.length - 1]!
+  const [first, second] = odd.step < neighbour.step ? [odd, neighbour] : [neighbour, odd]
+  return {
+    said,
+    swapped: {
+      kind: 'order',
+      statement: odd.o.statement,
+      at: odd.o.at,
+      against: `${claims[first.step]!.label}, then ${claims[second.step]!.label}`,
+    },
   }
-  return {}
 }
 
-function couldStand(page: ReadPage, claim: Claim, when: number, side: 1 | -1): boolean {
-  return claim.occurrences.some(
-    (o) => o.sign === 1 && o.strength >= 0.7 && (timeOf(page, o) - when) * side >= 0,
-  )
+// Longest by number of steps, then by strength, then the earliest: each step at most once, times rising, no words used twice.
+function longestChain(places: readonly (readonly Placed[])[]): Placed[] {
+  const all = places.flat()
+  const best = new Map<Placed, { chain: Placed[]; value: number }>()
+  let top: { chain: Placed[]; value: number } = { chain: [], value: 0 }
+  for (const place of all) {
+    let before: { chain: Placed[]; value: number } = { chain: [], value: 0 }
+    for (const other of all) {
+      const known = best.get(other)
+      if (!known || other.step >= place.step || other.when > place.when || shareWords(other.o, place.o)) continue
+      if (known.value > before.value) before = known
+    }
+    const value = before.value + 1 + place.o.strength * 0.01
+    best.set(place, { chain: [...before.chain, place], value })
+    if (value > top.value) top = best.get(place)!
+  }
+  return top.chain
+}
+
+function shareWords(one: Occurrence, two: Occurrence): boolean {
+  return one.statement === two.statement && one.at.every((a) => two.at.some((b) => a.from < b.to && b.from < a.to))
 }
 
 /** When a step happens as the page tells it: where it stands, unless "before", "after", "first", "last" say otherwise. */
@@ -41,14 +71,16 @@ function timeOf(page: ReadPage, o: Occurrence): number {
   const first = o.at[0]!.from
   const statement = page.statements[o.statement]!
   const clause = page.clauseOf[first]!
-  let shift = 0
+  let time = o.at[o.at.length - 1]!.from
   for (let i = statement.from; i < statement.to; i += 1) {
+    if (page.clauseOf[i] !== clause) continue
     const word = page.tokens[i]!.text
-    const near = i <= first && page.clauseOf[i] === clause
-    if (near && word === 'after' && page.tokens[i + 1]?.text !== 'that' && page.tokens[i + 1]?.text !== 'this') shift -= 40
-    if (near && word === 'before' && page.tokens[i + 1]?.text !== 'that' && page.tokens[i + 1]?.text !== 'this') shift += 40
-    if (near && (word === 'finally' || word === 'lastly' || word === 'last')) shift += 1000
-    if (page.clauseOf[i] === clause && word === 'first' && i > first) shift -= 1000
+    const next = page.tokens[i + 1]?.text ?? ''
+    const points = !/^(?:that|this|which|it|any|,|hand|wards)$/.test(next)
+    if (i < first && word === 'after' && points) time -= 40
+    if (i < first && word === 'before' && points) time += 40
+    if (i <= first && (word === 'finally' || word === 'lastly' || (word === 'last' && next === 'of'))) time += 1000
+    if (word === 'first' && i > statement.from) time -= 1000
   }
-  return first + shift
+  return time
 }

@@ -24,8 +24,15 @@ export function phraseOf(wording: Wording): Phrase {
   }
 }
 
+/** The key of any token: signs that stand for a word have that word's key. */
 export function keyOfToken(token: Token): string {
-  return token.text === '%' ? keyOf('percentage') : keyOf(token.text)
+  return keyOf(SIGN_WORDS[token.text] ?? token.text)
+}
+
+const SIGN_WORDS: Readonly<Record<string, string>> = {
+  '%': 'percentage',
+  '↑': 'increase',
+  '↓': 'decrease',
 }
 
 /** The token after `phrase` where it starts at token `at`, or -1. Articles in between are passed over. */

@@ -1,0 +1,41 @@
+/**
+ * npm run -s evaluate -- FOLDER [--drafted] [--json] [--show wrong]
+ * npm run -s evaluate -- --short-answers FILE.jsonl… [--json] [--show wrong]
+ * Measures the marker on labelled dumps or on short answers. Deterministic; nothing is learnt here.
+ */
+import { evaluateDumps, dumpsAsText } from './evaluation/dumps'
+import { evaluateShortAnswers, shortAnswersAsText } from './evaluation/short-answers'
+import { CliError, run } from './files'
+
+const USAGE =
+  'usage: npm run -s evaluate -- FOLDER [--drafted] [--json] [--show wrong]  or  --short-answers FILE.jsonl… [--json] [--show wrong]'
+
+run(() => {
+  const args = process.argv.slice(2)
+  const show = args.indexOf('--show')
+  const showWrong = show >= 0 && args[show + 1] === 'wrong'
+  if (show >= 0) args.splice(show, showWrong ? 2 : 1)
+  const flags = new Set(args.filter((arg) => arg.startsWith('--')))
+  const paths = args.filter((arg) => !arg.startsWith('--'))
+  for (const flag of flags) {
+    if (!['--json', '--drafted', '--short-answers'].includes(flag)) throw new CliError(`unknown option ${flag}; ${USAGE}`)
+  }
+  if (paths.length === 0) throw new CliError(USAGE)
+  const note = (line: string) => process.stderr.write(`${line}\n`)
+  const wrong = showWrong ? note : undefined
+
+  if (flags.has('--short-answers')) {
+    const sets = evaluateShortAnswers(paths, wrong)
+    process.stdout.write(flags.has('--json') ? `${JSON.stringify({ sets })}\n` : shortAnswersAsText(sets))
+    return
+  }
+  if (paths.length > 1) throw new CliError(USAGE)
+  // Without --drafted both are printed: with the file's ideas, and with every point drafted from its text.
+  if (flags.has('--json')) {
+    process.stdout.write(`${JSON.stringify(evaluateDumps(paths[0]!, flags.has('--drafted'), wrong).json)}\n`)
+    return
+  }
+  for (const drafted of flags.has('--drafted') ? [true] : [false, true]) {
+    process.stdout.write(dumpsAsText(evaluateDumps(paths[0]!, drafted, wrong), drafted))
+  }
+})

@@ -1,0 +1,91 @@
+import { readdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { mark, type Outcome } from '../../lib/marking'
+import type { Topic } from '../../lib/syllabus'
+import { CliError, readSyllabusFile, readText } from '../files'
+import { measure, OUTCOMES, type Marked, type Measures } from './measures'
+
+interface LabelledDump {
+  readonly id: string
+  readonly style: string
+  readonly text: string
+  readonly labels: Readonly<Record<string, { readonly mark: Outcome; readonly evidence?: string; readonly why?: string }>>
+}
+
+export interface DumpsEvaluated {
+  readonly json: Measures & { readonly topics: readonly (Measures & { readonly topic: string })[] }
+  readonly styles: readonly (Measures & { readonly style: string })[]
+}
+
+/** Marks every `NAME.dumps.json` of a folder against its `NAME.yaml`; `wrong` is told each point marked otherwise than labelled. */
+export function evaluateDumps(folder: string, drafted: boolean, wrong?: (line: string) => void): DumpsEvaluated {
+  const marked: Marked[] = []
+  for (const name of namesIn(folder)) {
+    const { topic: id, dumps } = readDumps(join(folder, `${name}.dumps.json`))
+    const { topics } = readSyllabusFile(join(folder, `${name}.yaml`))
+    const topic = topics.find((t) => t.id === id) ?? topics[0]!
+    const asked = drafted ? withoutIdeas(topic) : topic
+    for (const dump of dumps) marked.push(...markDump(name, asked, dump, wrong))
+  }
+  const groups = (key: 'topic' | 'style') =>
+    [...new Set(marked.map((m) => m[key]))].map((value) => ({ value, ...measure(marked.filter((m) => m[key] === value)) }))
+  return {
+    json: { ...measure(marked), topics: groups('topic').map(({ value, ...m }) => ({ topic: value, ...m })) },
+    styles: groups('style').map(({ value, ...m }) => ({ style: value, ...m })),
+  }
+}
+
+function markDump(name: string, topic: Topic, dump: LabelledDump, wrong?: (line: string) => void): Marked[] {
+  const report = mark(topic, dump.text)
+  return report.points.flatMap((point) => {
+    const label = dump.labels[point.ref]
+    if (!label) return []
+    if (wrong && label.mark !== point.outcome) {
+      const ideas = point.ideas.map((i) => `${i.found ? '+' : '-'} ${i.idea}`).join('; ')
+      wrong(`${name} ${dump.id} ${point.ref}: labelled ${label.mark}, marked ${point.outcome}. ${point.why} [${ideas}] <${label.evidence ?? ''}> ${label.why ?? ''}`)
+    }
+    return [{ topic: name, style: dump.style.split(/[,;:]/)[0]!, label: label.mark, outcome: point.outcome, offered: point.offered }]
+  })
+}
+
+function withoutIdeas(topic: Topic): Topic {
+  return { ...topic, points: topic.points.map(({ ref, text }) => ({ ref, text, ideas: [] })) }
+}
+
+function namesIn(folder: string): string[] {
+  let files: string[]
+  try {
+    files = readdirSync(folder)
+  } catch {
+    throw new CliError(`${folder}: no such folder`)
+  }
+  const names = files.filter((f) => f.endsWith('.dumps.json')).map((f) => f.slice(0, -'.dumps.json'.length))
+  if (names.length === 0) throw new CliError(`${folder}: no NAME.dumps.json in it`)
+  return names.sort()
+}
+
+function readDumps(path: string): { topic: string; dumps: readonly LabelledDump[] } {
+  try {
+    return JSON.parse(readText(path)) as { topic: string; dumps: readonly LabelledDump[] }
+  } catch (error) {
+    if (error instanceof CliError) throw error
+    throw new CliError(`${path}: not JSON (${(error as Error).message})`)
+  }
+}
+
+const percent = (share: number) => `${(share * 100).toFixed(1)} %`
+
+export function dumpsAsText({ json, styles }: DumpsEvaluated, drafted: boolean): string {
+  const line = (name: string, m: Measures) =>
+    `  ${name.padEnd(30)} ${String(m.points).padStart(4)}  full ${m.fullPrecision.toFixed(3)} / ${m.fullRecall.toFixed(3)}  false credit ${percent(m.falseCredit).padStart(6)}  contradicted ${m.contradictedRecall.toFixed(2)}  macro-F1 ${m.macroF1.toFixed(3)}  offered ${percent(m.offered)}`
+  const lines = [
+    drafted ? 'Every point drafted from its text' : "With the file's ideas",
+    `  ${'label \\ outcome'.padEnd(16)}${OUTCOMES.map((o) => o.padStart(14)).join('')}`,
+    ...OUTCOMES.map((label) => `  ${label.padEnd(16)}${OUTCOMES.map((o) => String(json.confusion[label][o]).padStart(14)).join('')}`),
+    '  (full: precision / recall)',
+    line('all', json),
+    ...json.topics.map((t) => line(t.topic, t)),
+    ...styles.map((s) => line(s.style, s)),
+  ]
+  return `${lines.join('\n')}\n\n`
+}
