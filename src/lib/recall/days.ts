@@ -1,0 +1,45 @@
+/** Calendar days: the only place in this room that turns instants into dates. */
+import { Temporal } from 'temporal-polyfill'
+
+/** A calendar day of the ISO calendar, 'YYYY-MM-DD'. */
+export type Day = string
+
+/** The clock, as the caller reads it: milliseconds since 1970 UTC, and the IANA name of the time zone there. */
+export interface Now {
+  readonly nowMs: number
+  readonly zone: string
+}
+
+/**
+ * The calendar day on the wall at an instant in a zone. A zone that this machine does not know (renamed since, or
+ * misspelt in a file) is read as UTC, so that one odd record never hides a whole history.
+ */
+export function dayAt(atMs: number, zone: string): Day {
+  const instant = Temporal.Instant.fromEpochMilliseconds(Math.floor(atMs))
+  return instant.toZonedDateTimeISO(known(zone)).toPlainDate().toString()
+}
+
+/** Whole days from `from` to `to`; negative where `to` comes first. */
+export const daysBetween = (from: Day, to: Day): number =>
+  Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to)).days
+
+export const addDays = (day: Day, days: number): Day =>
+  Temporal.PlainDate.from(day).add({ days }).toString()
+
+/** Whether a text is a day that exists, written 'YYYY-MM-DD'. */
+export function isDay(text: string): boolean {
+  try {
+    return Temporal.PlainDate.from(text, { overflow: 'reject' }).toString() === text
+  } catch {
+    return false
+  }
+}
+
+function known(zone: string): string {
+  try {
+    Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(zone)
+    return zone
+  } catch {
+    return 'UTC'
+  }
+}

@@ -1,0 +1,43 @@
+/**
+ * The only door of the room: checks -> sessions -> status and plan. Pure: the clock is a parameter, records come in
+ * any order and are never changed. The rules in words are in the Help page and the developers' guide.
+ */
+export * from './types'
+export { addDays, dayAt, daysBetween, isDay, type Day, type Now } from './days'
+export {
+  decidedOutcomes,
+  isFull,
+  outcomeOf,
+  recallOf,
+  recallShare,
+  type Decided,
+  type Recall,
+} from './outcomes'
+export { byTime, checkTimeMs, dayOf, sessionsOf, type Session } from './sessions'
+export { explainStatus, runOf, statusOf, type StatusReason } from './status'
+export { gapShare, nextDate, type NextDate, type NextReason } from './next-date'
+export { openGaps, pointHistories, type Seen } from './points'
+export { planTopic, type TopicPlan } from './plan'
+export { whatFirst, type FirstTopic, type PartReason, type WeighedReason } from './first'
+export {
+  tonight,
+  topicsOfTomorrow,
+  type Tonight,
+  type TonightPoint,
+  type TonightQuestion,
+  type TonightReason,
+} from './tonight'
+export { afterWriting, gapsOf, startPile, type Pile } from './drill'
+export type { PaperQuestion } from './papers'
+export {
+  covers,
+  defaultSettings,
+  nextExam,
+  ratingOf,
+  type Exam,
+  type FinishRule,
+  type Rating,
+  type Settings,
+  type TopicPlace,
+  type TopicRating,
+} from './settings'

@@ -1,0 +1,74 @@
+/** Checks and the pages that were marked. A check is small, so that a whole history is read without its pages. */
+import { byTime, type Check, type MarkChange } from '../recall'
+import { putRecord } from './aside'
+import { rawEntries, rawRecord, reading, writing } from './database'
+import { StoreError } from './errors'
+import { checkKey, keysOf, pageKey } from './keys'
+import { forWriting, readRecord, type RecordOf } from './records'
+import type { Page } from './types'
+
+/** Keeps a check and its page, both or neither. Rejects where a check with this id is kept already. */
+export const addCheck = (check: Check, page: Page): Promise<void> =>
+  writing(async (store) => {
+    if (page.id !== check.id)
+      throw new StoreError('unknown', 'Nothing was kept: the page belongs to another check.')
+    if ((await rawRecord(store, checkKey(check.id))) !== undefined)
+      throw new StoreError(
+        'unknown',
+        'This check is kept already. Nothing was changed; you will find it under its topic.',
+      )
+    store.put(forWriting('check', check), checkKey(check.id))
+    await putRecord(store, 'page', pageKey(page.id), page)
+  })
+
+/** Every check of every topic, oldest first, and how many more are kept that cannot be read. */
+export const listChecks = (): Promise<{ checks: Check[]; unreadable: number }> =>
+  reading(async (store) => {
+    const read = (await rawEntries(store, keysOf('check'))).map(({ raw }) =>
+      readRecord('check', raw),
+    )
+    const checks = read.flatMap((one) => (one.ok ? [one.record] : [])).sort(byTime)
+    return { checks, unreadable: read.length - checks.length }
+  })
+
+/** `undefined` where there is none; rejects where there is one that cannot be read. */
+export const getCheck = (id: string): Promise<Check | undefined> =>
+  readOne('check', checkKey(id), 'check')
+
+/** The page of a check. `undefined` where there is none; rejects where there is one that cannot be read. */
+export const getPage = (id: string): Promise<Page | undefined> =>
+  readOne('page', pageKey(id), 'page of this check')
+
+/** Adds a changed mark to a check, whoever else is changing it, and gives the check as it is then. */
+export const changeMark = (checkId: string, change: MarkChange): Promise<Check> =>
+  writing(async (store) => {
+    const raw = await rawRecord(store, checkKey(checkId))
+    if (raw === undefined)
+      throw new StoreError('unknown', 'The mark was not changed: this check is no longer kept.')
+    const check = readable('check', raw, 'check')
+    const changed = forWriting('check', { ...check, changes: [...check.changes, change] })
+    store.put(changed, checkKey(checkId))
+    return changed
+  })
+
+/** Removes a check and its page for good, readable or not: it is the user who asks. */
+export const removeCheck = (id: string): Promise<void> =>
+  writing(async (store) => {
+    store.delete(checkKey(id))
+    store.delete(pageKey(id))
+  })
+
+const readOne = <K extends 'check' | 'page'>(kind: K, key: string, what: string) =>
+  reading(async (store): Promise<RecordOf[K] | undefined> => {
+    const raw = await rawRecord(store, key)
+    return raw === undefined ? undefined : readable(kind, raw, what)
+  })
+
+function readable<K extends 'check' | 'page'>(kind: K, raw: unknown, what: string): RecordOf[K] {
+  const read = readRecord(kind, raw)
+  if (read.ok) return read.record
+  throw new StoreError(
+    'unreadable',
+    `The ${what} is kept, but cannot be read. ${read.why} It stays as it is; "Your data" lists it.`,
+  )
+}

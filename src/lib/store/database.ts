@@ -1,0 +1,90 @@
+/** The one place that opens the database: every verb of this room is a few lines on `reading` and `writing`. */
+import { createStore, promisifyRequest, type UseStore } from 'idb-keyval'
+import { asStoreError, StoreError, wasClosed } from './errors'
+
+// One object store for all kinds of record, told apart by their keys: a check and its page are written in one
+// transaction, and a transaction cannot span two of idb-keyval's databases.
+const connect = (): UseStore => createStore('second-ink', 'records')
+
+let connection = connect()
+
+/** Reads in one transaction. `work` must wait for nothing but the database's own requests. */
+export const reading = <T>(work: (store: IDBObjectStore) => Promise<T>): Promise<T> =>
+  inStore('readonly', work)
+
+/**
+ * Reads and writes in one transaction: all of it is kept, or, where anything fails, none. Comes back once the browser
+ * has committed it. `work` must wait for nothing but the database's own requests, and may be called a second time.
+ */
+export const writing = <T>(work: (store: IDBObjectStore) => Promise<T>): Promise<T> =>
+  inStore('readwrite', async (store) => {
+    const committed = commit(store.transaction)
+    try {
+      const result = await work(store)
+      await committed
+      return result
+    } catch (cause) {
+      // Without this, what was put before the failure would be committed: idb-keyval's setMany does so when its
+      // second value cannot be cloned.
+      committed.catch(() => {})
+      abort(store.transaction)
+      throw cause
+    }
+  })
+
+/** The keys and raw values of a range, or of everything. */
+export async function rawEntries(
+  store: IDBObjectStore,
+  range?: IDBKeyRange,
+): Promise<{ key: string; raw: unknown }[]> {
+  const [keys, values] = await Promise.all([
+    promisifyRequest(store.getAllKeys(range)),
+    promisifyRequest<unknown[]>(store.getAll(range)),
+  ])
+  return keys.map((key, i) => ({ key: String(key), raw: values[i] }))
+}
+
+export const rawRecord = (store: IDBObjectStore, key: string): Promise<unknown> =>
+  promisifyRequest<unknown>(store.get(key))
+
+async function inStore<T>(
+  mode: IDBTransactionMode,
+  work: (store: IDBObjectStore) => Promise<T>,
+): Promise<T> {
+  for (let again = true; ; again = false) {
+    const used = connection
+    let reached = false
+    try {
+      if (typeof indexedDB === 'undefined') throw new ReferenceError('There is no IndexedDB here.')
+      return await used(mode, (store) => {
+        reached = true
+        return work(store)
+      })
+    } catch (cause) {
+      if (cause instanceof StoreError || !again || !wasClosed(cause))
+        throw asStoreError(cause, reached)
+      // idb-keyval keeps a connection that was closed without telling it. Another call may have replaced it already.
+      if (connection === used) connection = connect()
+    }
+  }
+}
+
+/**
+ * Settles when the transaction does. idb-keyval's `promisifyRequest` would reject with `null` here, because the error
+ * event of a request reaches its transaction before the transaction knows the error.
+ */
+function commit(transaction: IDBTransaction): Promise<void> {
+  return new Promise((resolve, reject) => {
+    transaction.oncomplete = () => resolve()
+    transaction.onabort = () =>
+      reject(transaction.error ?? new DOMException('The transaction was cut off.', 'AbortError'))
+  })
+}
+
+function abort(transaction: IDBTransaction): void {
+  try {
+    transaction.abort()
+  } catch {
+    // It is over already.
+  }
+}

@@ -1,0 +1,14 @@
+/**
+ * The only door to what is kept. Every function rejects with a `StoreError`; a write is done when its promise is.
+ * Records that cannot be read are never dropped: they are counted here and listed by `unreadableRecords`.
+ */
+export { StoreError, type StoreErrorKind } from './errors'
+export { addCheck, changeMark, getCheck, getPage, listChecks, removeCheck } from './checks'
+export { getDraft, listDrafts, removeDraft, saveDraft } from './drafts'
+export { listSyllabi, putSyllabus, removeSyllabus } from './syllabi'
+export { listPapers, putPaper, removePaper } from './papers'
+export { getSettings, saveSettings } from './settings'
+export { removeUnreadable, unreadableRecords, type Unreadable } from './aside'
+export { exportAll, type Backup } from './backup'
+export { importAll, type Restored } from './restore'
+export type { Draft, KeptSyllabus, Page } from './types'

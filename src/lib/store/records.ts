@@ -1,0 +1,68 @@
+/** Raw values <-> records: nothing is used, and nothing is written, that does not fit its schema. */
+import * as v from 'valibot'
+import type { Check, PaperQuestion, Settings } from '../recall'
+import { StoreError } from './errors'
+import type { Kind } from './keys'
+import { migrate, STEPS } from './migrate'
+import {
+  checkSchema,
+  draftSchema,
+  keptSyllabusSchema,
+  pageSchema,
+  paperSchema,
+  settingsSchema,
+} from './schemas/records'
+import type { Draft, KeptSyllabus, Page } from './types'
+
+export interface RecordOf {
+  check: Check
+  page: Page
+  draft: Draft
+  syllabus: KeptSyllabus
+  paper: PaperQuestion
+  settings: Settings
+}
+
+const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } = {
+  check: checkSchema,
+  page: pageSchema,
+  draft: draftSchema,
+  syllabus: keptSyllabusSchema,
+  paper: paperSchema,
+  settings: settingsSchema,
+}
+
+export type Read<T> =
+  | { readonly ok: true; readonly record: T }
+  | { readonly ok: false; readonly why: string; readonly newer: boolean }
+
+/** A raw value as a record of today's version, or why it is none. Never throws. */
+export function readRecord<K extends Kind>(kind: K, raw: unknown): Read<RecordOf[K]> {
+  const migrated = migrate(raw, STEPS[kind])
+  if (!migrated.ok) return migrated
+  const parsed = v.safeParse<v.GenericSchema<unknown, RecordOf[K]>>(SCHEMAS[kind], migrated.record)
+  return parsed.success
+    ? { ok: true, record: parsed.output }
+    : { ok: false, newer: false, why: firstIssue(parsed.issues) }
+}
+
+/**
+ * The record as plain data that fits its schema: what is written can be read again, and a component's deep state
+ * proxy, which IndexedDB cannot clone, is left behind. Throws a StoreError for one that does not fit.
+ */
+export function forWriting<K extends Kind>(kind: K, record: RecordOf[K]): RecordOf[K] {
+  const read = readRecord(kind, record)
+  if (read.ok) return read.record
+  throw new StoreError(
+    'unknown',
+    `This was not kept, because it could not have been read again. ${read.why} Everything kept before is still ` +
+      'there. Copy what is on this page, then load the page again.',
+  )
+}
+
+/** The first thing that does not fit and where; cut, because it may quote a whole dump. */
+function firstIssue([issue]: readonly [v.BaseIssue<unknown>, ...v.BaseIssue<unknown>[]]): string {
+  const where = v.getDotPath(issue)
+  const text = where ? `At ${where}: ${issue.message}` : issue.message
+  return text.length > 200 ? `${text.slice(0, 200)}…` : text
+}

@@ -1,0 +1,94 @@
+/** One schema for each kind of record: it is the validation, and the compiler holds it to the noun. */
+import * as v from 'valibot'
+import type { Check, MarkChange, PaperQuestion, Paste, Settings } from '../../recall'
+import type { Draft, KeptSyllabus, Page } from '../types'
+import { count, day, id, instantMs, spanMs } from './basic'
+import { exactly } from './exactly'
+import { outcome, report } from './marking'
+import { syllabus, topic } from './syllabus'
+
+const schema = v.literal(1)
+const place = { syllabusId: id, topicId: id }
+
+const paste = exactly<Paste>()(v.object({ atMs: instantMs, length: count }))
+
+const markChange = exactly<MarkChange>()(
+  v.object({
+    ref: v.string(),
+    outcome: v.nullable(outcome),
+    by: v.picklist(['student', 'tutor']),
+    atMs: instantMs,
+  }),
+)
+
+export const checkSchema = exactly<Check>()(
+  v.object({
+    schema,
+    id,
+    kind: v.picklist(['check', 'gap']),
+    ...place,
+    topicTitle: v.string(),
+    atMs: instantMs,
+    zone: v.string(),
+    marks: v.array(v.object({ ref: v.string(), outcome })),
+    changes: v.array(markChange),
+    marker: v.string(),
+    writingMs: spanMs,
+    words: count,
+    pastes: v.array(paste),
+  }),
+)
+
+export const pageSchema = exactly<Page>()(v.object({ schema, id, text: v.string(), topic, report }))
+
+export const draftSchema = exactly<Draft>()(
+  v.object({
+    schema,
+    ...place,
+    text: v.string(),
+    startedAtMs: instantMs,
+    savedAtMs: instantMs,
+    writingMs: spanMs,
+    pastes: v.array(paste),
+  }),
+)
+
+export const keptSyllabusSchema = exactly<KeptSyllabus>()(
+  v.object({ schema, id, source: v.string(), syllabus, addedAtMs: instantMs }),
+)
+
+const marks = v.pipe(v.number(), v.finite(), v.minValue(0))
+
+export const paperSchema = exactly<PaperQuestion>()(
+  v.object({
+    schema,
+    id,
+    ...place,
+    day,
+    source: v.string(),
+    marksWon: marks,
+    marksOutOf: marks,
+    points: v.array(v.object({ ref: v.string(), lost: v.boolean() })),
+  }),
+)
+
+const whole = (least: number, most: number) =>
+  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most))
+
+export const settingsSchema = exactly<Settings>()(
+  v.object({
+    schema,
+    sessionsNeeded: whole(1, 20),
+    daysApart: whole(0, 365),
+    secondsPerPoint: whole(10, 3600),
+    exams: v.array(
+      v.object({
+        syllabusId: id,
+        day,
+        title: v.optional(v.string()),
+        topicIds: v.optional(v.array(id)),
+      }),
+    ),
+    ratings: v.array(v.object({ ...place, rating: v.picklist(['hard', 'middling', 'easy']) })),
+  }),
+)

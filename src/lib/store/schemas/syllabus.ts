@@ -1,0 +1,56 @@
+import * as v from 'valibot'
+import type { Syllabus, Topic } from '../../syllabus/types'
+import { id } from './basic'
+import { exactly } from './exactly'
+
+const wordSlot = v.object({
+  text: v.string(),
+  optional: v.boolean(),
+  suffix: v.optional(v.string()),
+})
+const wording = v.object({ words: v.array(wordSlot), exact: v.boolean() })
+const part = v.object({ wordings: v.array(wording) })
+const idea = v.object({ written: v.string(), parts: v.array(part) })
+
+const equation = v.object({
+  written: v.string(),
+  kind: v.picklist(['algebraic', 'chemical']),
+  where: v.record(v.string(), v.array(wording)),
+})
+
+const value = v.object({
+  written: v.string(),
+  number: v.pipe(v.number(), v.finite()),
+  unit: v.optional(v.string()),
+  tolerance: v.pipe(v.number(), v.finite(), v.minValue(0)),
+})
+
+const point = v.object({
+  ref: v.string(),
+  text: v.string(),
+  ideas: v.array(idea),
+  any: v.optional(v.number()),
+  reject: v.optional(v.array(v.string())),
+  equation: v.optional(equation),
+  value: v.optional(value),
+  steps: v.optional(v.array(idea)),
+})
+
+export const topic = exactly<Topic>()(
+  v.object({
+    id,
+    title: v.string(),
+    caution: v.optional(v.string()),
+    points: v.array(point),
+  }),
+)
+
+export const syllabus = exactly<Syllabus>()(
+  v.object({
+    format: v.literal(1),
+    id,
+    title: v.string(),
+    note: v.optional(v.string()),
+    topics: v.array(topic),
+  }),
+)
