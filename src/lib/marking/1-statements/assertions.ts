@@ -1,5 +1,5 @@
 import { isStopWord } from '../lexicon'
-import { isVerb } from './bare'
+import { isVerbAt } from './bare'
 import type { ReadPage } from './page'
 import type { Statement } from './statements'
 
@@ -8,9 +8,12 @@ export interface Assertion {
   readonly statement: number
   readonly subject: { readonly from: number; readonly to: number }
   readonly body: { readonly from: number; readonly to: number }
+  /** The subject is a pronoun or is not said: it carries on with the one before. */
+  readonly carries: boolean
 }
 
 const RELATES = new Set(['=', ':', '->'])
+const PRONOUNS = new Set('it they this these that those he she which who there its their'.split(' '))
 
 /** The assertions of a statement: one for each clause that has a subject before a verb or a sign that relates (`swash = up the beach`). */
 export function assertionsIn(page: ReadPage, statement: Statement): Assertion[] {
@@ -18,37 +21,40 @@ export function assertionsIn(page: ReadPage, statement: Statement): Assertion[] 
   let clauseStart = statement.from
   let taken = false
   for (let i = statement.from; i < statement.to; i += 1) {
+    const token = page.tokens[i]!
     if (i > statement.from && page.clauseOf[i] !== page.clauseOf[i - 1]) {
-      const sign = page.tokens[i]!
-      if (RELATES.has(sign.text) || (sign.text === '-' && sign.apart)) {
-        if (!taken && hasContent(page, clauseStart, i)) {
+      if (token.kind === 'sign' && (RELATES.has(token.text) || (token.text === '-' && token.apart))) {
+        if (!taken && i > clauseStart) {
           starts.push({ at: clauseStart, verb: i })
           taken = true
         }
         continue
       }
-      if (page.tokens[i]!.text !== '(') {
-        clauseStart = i
+      if (token.text !== '(' && token.text !== ')') {
+        clauseStart = token.kind === 'sign' ? i + 1 : i
         taken = false
       }
     }
-    if (taken || page.tokens[i]!.kind !== 'word') continue
-    if (isVerb(page.tokens[i]!.text) && hasContent(page, clauseStart, i)) {
+    if (taken || token.kind !== 'word' || i === clauseStart) continue
+    if (isVerbAt(page, i)) {
       starts.push({ at: clauseStart, verb: i })
       taken = true
     }
   }
+  if (starts.length === 0) starts.push({ at: statement.from, verb: statement.from })
+  starts[0] = { at: statement.from, verb: starts[0]!.verb }
   return starts.map(({ at, verb }, k) => ({
     statement: statement.index,
     subject: { from: at, to: verb },
     body: { from: verb, to: starts[k + 1]?.at ?? statement.to },
+    carries: !hasContent(page, at, verb),
   }))
 }
 
 function hasContent(page: ReadPage, from: number, to: number): boolean {
   for (let i = from; i < to; i += 1) {
     const token = page.tokens[i]!
-    if (token.kind === 'word' && !isStopWord(token.text)) return true
+    if (token.kind === 'word' && !isStopWord(token.text) && !PRONOUNS.has(token.text)) return true
   }
   return false
 }

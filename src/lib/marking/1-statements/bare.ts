@@ -1,7 +1,6 @@
 import nlp from 'compromise/two'
 import { isDirectionWord, isNegation } from '../lexicon'
 import type { ReadPage } from './page'
-import type { Statement } from './statements'
 
 const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '↑', '↓', '+', '/', '*'])
 const WORDS_THAT_RELATE = new Set(
@@ -17,26 +16,27 @@ export function isVerb(word: string): boolean {
   return tags.some((t) => /^(?:Copula|Modal|Auxiliary|PastTense|PresentTense|Gerund|Infinitive|Participle)$/.test(t))
 }
 
+/** A verb that does something here: a plain form (`register`, `place`) before a comma or at the end is a noun in a list. */
+export function isVerbAt(page: ReadPage, i: number): boolean {
+  const word = page.tokens[i]!.text
+  if (!isVerb(word)) return false
+  if (/(?:ed|ing|s|n't)$/.test(word) || word.length < 4) return true
+  const next = page.tokens[i + 1]
+  return next?.kind === 'word' || next?.kind === 'number' || AUXILIARY.has(word)
+}
+const AUXILIARY = new Set('were have been does must will would could should might shall'.split(' '))
+
 /**
- * 1 for every token in a bare stretch: key words between commas that relate to nothing (no verb, no sign or word that ties
- * one to another). Such a heap of words states nothing.
+ * 1 for every token of a bare statement: key words that relate to nothing, no verb, no sign or word that ties one to another. Such a
+ * heap of words states nothing. A bare word in a statement that does relate (`straight back (gravity)`) belongs to what is said there.
  */
 export function bareTokens(page: ReadPage): Uint8Array {
   const bare = new Uint8Array(page.tokens.length)
-  for (const statement of page.statements) {
-    let from = statement.from
-    for (let i = statement.from; i <= statement.to; i += 1) {
-      const parted = i === statement.to || (page.tokens[i]!.kind === 'sign' && /^[,;()/&!?.]$/.test(page.tokens[i]!.text))
-      if (!parted) continue
-      if (isBare(page, statement, from, i)) bare.fill(1, from, i)
-      from = i + 1
-    }
-  }
+  for (const { from, to } of page.statements) if (isBare(page, from, to)) bare.fill(1, from, to)
   return bare
 }
 
-function isBare(page: ReadPage, statement: Statement, from: number, to: number): boolean {
-  let words = 0
+function isBare(page: ReadPage, from: number, to: number): boolean {
   for (let i = from; i < to; i += 1) {
     const token = page.tokens[i]!
     if (token.kind === 'number') return false
@@ -46,11 +46,10 @@ function isBare(page: ReadPage, statement: Statement, from: number, to: number):
       continue
     }
     if (token.kind !== 'word') continue
-    words += 1
     const word = token.text
-    if (isVerb(word) || isNegation(word) || isDirectionWord(word) || WORDS_THAT_RELATE.has(word)) return false
+    if (isVerbAt(page, i) || isNegation(word) || isDirectionWord(word) || WORDS_THAT_RELATE.has(word)) return false
+    // A comparative or superlative compares something with something.
     if (word.length > 5 && /(?:er|est)$/.test(word) && page.keys[i] !== word) return false
   }
-  void statement
-  return words > 0
+  return true
 }

@@ -1,5 +1,6 @@
 import { keyOf } from '../words/keys'
-import { keyOfToken } from '../words/phrases'
+import { isSignWord, keyOfToken, numberKey } from '../words/phrases'
+import { numbersIn } from '../quantities/numbers'
 import { isStopWord } from '../lexicon'
 import type { Vocabulary } from '../words/spelling'
 import { findCorrections } from './corrections'
@@ -34,6 +35,8 @@ export interface ReadPage {
   readonly postings: ReadonlyMap<string, readonly Posting[]>
 }
 
+const RAISED: Readonly<Record<string, string>> = { '²': '2', '³': '3' }
+
 /** Reads a dump against the vocabulary of a topic: misspellings are read as the words they can only be. */
 export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
   const { tokens, statements } = toStatements(text)
@@ -54,7 +57,7 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     if (token.kind === 'break') continue
     const one = { from: i, to: i + 1, strength: 1 }
     if (token.kind !== 'word') {
-      if (token.kind === 'number' || '%↑↓'.includes(token.text)) post(keys[i]!, one)
+      if (token.kind === 'number' || isSignWord(token.text)) post(keys[i]!, one)
       continue
     }
     const word = words[i]!
@@ -62,21 +65,48 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     if (meant !== undefined) {
       keys[i] = keyOf(meant)
       post(keys[i]!, { ...one, strength: 0.95 })
-    } else {
+    } else if (!insideCompound(i)) {
       post(keys[i]!, one)
       for (const other of vocabulary.slips(word)) post(keyOf(other), { ...one, strength: 0.9 })
     }
     joinPieces(i, one)
   }
+  postNumberWords()
 
   // `zig zag` for zigzag, `riprap` for rip-rap: one word written as two, two as one.
   function joinPieces(i: number, one: Posting): void {
+    // cm³ has its exponent as a sign of its own: one word for matching.
+    const raised = RAISED[tokens[i + 1]?.text ?? '']
+    if (raised && !tokens[i + 1]!.apart) post(keyOf(words[i]! + raised), { from: i, to: i + 2, strength: 1 })
     const next = nextWord(i)
     if (next > 0) {
-      const whole = vocabulary.compound(words[i]! + words[next]!)
-      if (whole !== undefined) post(keyOf(whole), { from: i, to: next + 1, strength: 1 })
+      const whole = spelt(i) + spelt(next)
+      const hyphenated = next === i + 2
+      if (hyphenated || vocabulary.has(whole)) post(keyOf(whole), { from: i, to: next + 1, strength: 1 })
     }
     for (const piece of vocabulary.pieces(words[i]!)) post(keyOf(piece), one)
+  }
+  // `a thousand` stands at the key of 1000 as well.
+  function postNumberWords(): void {
+    let at = 0
+    for (const { number, start, end, words: inWords } of numbersIn(text)) {
+      if (!inWords) continue
+      while (at < tokens.length && tokens[at]!.start < start) at += 1
+      let to = at + 1
+      while (to < tokens.length && tokens[to]!.start < end) to += 1
+      if (at < tokens.length && statementOf[at]! >= 0) post(numberKey(number), { from: at, to, strength: 1 })
+    }
+  }
+  // In `SYN-ACK`, where the topic has that word, ACK is not said by itself.
+  function insideCompound(i: number): boolean {
+    const pair = (k: number) => {
+      const next = k >= 0 && tokens[k]?.kind === 'word' ? nextWord(k) : -1
+      return next === k + 2 && vocabulary.has(words[k]! + words[next]!) ? next : -1
+    }
+    return pair(i) > 0 || pair(i - 2) === i
+  }
+  function spelt(i: number): string {
+    return vocabulary.correction(words[i]!) ?? words[i]!
   }
   function nextWord(i: number): number {
     const hyphen = tokens[i + 1]?.text === '-' && !tokens[i + 1]!.apart ? 1 : 0

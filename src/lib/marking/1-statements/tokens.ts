@@ -42,7 +42,6 @@ const ARROWS: Readonly<Record<string, string>> = {
   '×': '*',
   '·': '*',
   '⋅': '*',
-  '÷': '/',
   '∕': '/',
 }
 

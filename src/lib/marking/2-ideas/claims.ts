@@ -5,7 +5,8 @@ import { equationIn } from '../quantities/equation-text'
 import { valuesIn } from '../quantities/value-text'
 import { formulaNamed } from '../lexicon/formula'
 import type { IdeaMark } from '../types'
-import type { Finder, Occurrence } from './find'
+import type { Finder } from './find'
+import type { Occurrence } from './occurrence'
 import type { ReadyIdea, ReadyPoint } from './ready'
 
 /** One thing a point needs, and every place that says it (sign 1) or says it wrongly (sign -1). */
@@ -98,5 +99,6 @@ function occurrenceAt(
     at: [{ from, to }],
     directional: false,
     content: 2,
+    opposites: 0,
   }
 }

@@ -6,7 +6,7 @@ import { readyEquation, type ReadyEquation } from '../quantities/equation-text'
 import { readyValue, type ReadyValue } from '../quantities/value-text'
 import { formulaNamed } from '../lexicon/formula'
 import { keyOf } from '../words/keys'
-import { keyOfToken } from '../words/phrases'
+import { keyOfToken, wordsForMatching } from '../words/phrases'
 import { isDirectional, knownPhraseAt, phraseKey } from '../words/relations'
 import { vocabularyOf, type Vocabulary } from '../words/spelling'
 import { draftIdeas } from './draft'
@@ -152,7 +152,7 @@ function readySentence(text: string): ReadyWording {
 
 /** The units of a wording and whether it denies. Function words fall away unless nothing else is left. */
 function unitsOf(text: string, exact: boolean): { units: Unit[]; negated: boolean } {
-  const tokens = tokenise(text).filter((t) => t.kind === 'word' || t.kind === 'number' || t.text === '%')
+  const tokens = wordsForMatching(text)
   const keys = tokens.map(keyOfToken)
   const units: Unit[] = []
   const left: Unit[] = []
@@ -168,7 +168,7 @@ function unitsOf(text: string, exact: boolean): { units: Unit[]; negated: boolea
     if (!exact && isNegation(word) && tokens.length > 1) negated = !negated
     else if (!exact && isStopWord(word)) left.push(unit([keys[i]!], 1, false, exact))
     else if (!exact && isDirectionWord(word)) units.push(unit([keys[i]!], 0.5, true, exact))
-    else units.push(unit([keys[i]!], !exact && isFiller(word) ? 0.4 : 1, false, exact))
+    else units.push(unit([keys[i]!], !exact && isFiller(word) ? 0.5 : 1, false, exact))
     i += 1
   }
   return { units: units.length > 0 ? units : left, negated }
@@ -181,7 +181,7 @@ function unit(keys: readonly string[], weight: number, near: boolean, exact: boo
 
 /** Content keys of a text, in order, with repeats. */
 export function contentKeysOf(text: string): string[] {
-  return tokenise(text)
+  return wordsForMatching(text)
     .filter((t) => t.kind === 'number' || (t.kind === 'word' && !isStopWord(t.text) && !isDirectionWord(t.text)))
     .map(keyOfToken)
 }
@@ -211,7 +211,8 @@ function* wordsOf(point: Point, ideas: readonly Idea[]): Generator<string> {
 }
 
 function wordsIn(text: string): string[] {
-  return tokenise(text)
+  // A hyphenated word is a word of the topic, and so are its two halves.
+  return [...tokenise(text), ...wordsForMatching(text)]
     .filter((token) => token.kind === 'word')
     .map((token) => token.text)
 }

@@ -1,5 +1,5 @@
 import type { Claim } from '../2-ideas/claims'
-import type { Occurrence } from '../2-ideas/find'
+import type { Occurrence } from '../2-ideas/occurrence'
 import type { Clash } from '../types'
 import type { Case } from './judge'
 import { rejectedBy } from './rejected'
@@ -24,7 +24,7 @@ export function findClash(
     rejectedBy(open, index) ??
     turnedRound(open, index, claims, said) ??
     wrongQuantity(open, index, claims) ??
-    swappedPartner(open, index, claims, said)
+    swappedPartner(open, index)
   )
 }
 
@@ -42,7 +42,7 @@ function turnedRound(
       if (o.sign === 1 || o.strength < CLASHES || counted.has(o) || takenBack(open, o)) continue
       if (saidIn(claim, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
-      if (o.turned === 'negated' && !plainlyDenied(open, o)) continue
+      if (o.turned === 'negated' && (o.content < 2 || !plainlyDenied(open, o))) continue
       return { kind: o.turned ?? 'opposite', statement: o.statement, at: o.at, against }
     }
   }
@@ -52,7 +52,7 @@ function turnedRound(
 // The statement must be about this point: another of its ideas stands there, or no other point is nearer and the idea itself has body.
 function isAbout(open: Case, index: number, claims: readonly Claim[], claim: Claim, o: Occurrence): boolean {
   const share = open.about.share(index, o.statement)
-  if (!open.about.belongs(index, o.statement) || share < 0.3) return false
+  if (share < 0.95 * open.about.best[o.statement]! || share < 0.3) return false
   const others = claims.filter((other) => other !== claim && saidIn(other, o.statement)).length
   return others > 0 || (o.content >= 2 && share >= 0.45)
 }

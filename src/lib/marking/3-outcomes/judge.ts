@@ -1,12 +1,14 @@
 import { bareTokens } from '../1-statements/bare'
 import type { ReadPage } from '../1-statements/page'
 import { claimsOf, type Claim } from '../2-ideas/claims'
-import { Finder, type Occurrence } from '../2-ideas/find'
+import { Finder } from '../2-ideas/find'
+import type { Occurrence } from '../2-ideas/occurrence'
 import type { ReadyPoint, ReadyTopic } from '../2-ideas/ready'
 import type { Outcome } from '../types'
 import { Aboutness } from './about'
 import { findClash, type ClashFound } from './clash'
 import { stepsInOrder } from './steps'
+import { Subjects } from './subjects'
 import { SAID } from './thresholds'
 import { carriedOn, windowsAt } from './together'
 
@@ -18,7 +20,10 @@ export interface Case {
   readonly about: Aboutness
   readonly carried: readonly boolean[]
   readonly bare: Uint8Array
-  /** For each point what it needs and where the page says it; heaps of key words left out. */
+  readonly subjects: Subjects
+  /** For each point what it needs and everywhere that the page says it; heaps of key words left out. */
+  readonly everyClaim: readonly (readonly Claim[])[]
+  /** The same without what is said of something else. */
   readonly claims: readonly (readonly Claim[])[]
 }
 
@@ -36,6 +41,8 @@ export interface Judgement {
 export function openCase(page: ReadPage, topic: ReadyTopic): Case {
   const finder = new Finder(page)
   const bare = bareTokens(page)
+  const subjects = new Subjects(page, topic, finder)
+  const everyClaim = topic.points.map((point) => claimsOf(point, finder).map((claim) => withoutHeaps(bare, point, claim)))
   return {
     page,
     topic,
@@ -43,7 +50,11 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
     about: new Aboutness(page, topic.points),
     carried: carriedOn(page),
     bare,
-    claims: topic.points.map((point) => claimsOf(point, finder).map((claim) => withoutHeaps(bare, point, claim))),
+    subjects,
+    everyClaim,
+    claims: everyClaim.map((claims, index) =>
+      claims.map((claim) => ({ ...claim, occurrences: claim.occurrences.filter((o) => !subjects.isForeign(index, o)) })),
+    ),
   }
 }
 
@@ -108,6 +119,7 @@ function bestWindow(open: Case, point: ReadyPoint, index: number, claims: readon
   for (const s of [...starts].sort((a, b) => a - b)) {
     const windows = wide ? [[s, s + 7] as const] : windowsAt(s, open.carried)
     for (const [from, to] of windows) {
+      if (!wide && contrasts(claims, from, to)) continue
       const window = readWindow(claims, from, to)
       const value = window.count + window.strength * 0.5 + open.about.share(index, s) * 0.3
       if (window.count > 0 && (!best || value > valueOf(best))) {
@@ -120,6 +132,16 @@ function bestWindow(open: Case, point: ReadyPoint, index: number, claims: readon
 }
 const bestValue = new WeakMap<Window, number>()
 const valueOf = (window: Window) => bestValue.get(window) ?? 0
+
+// `Above it there is … Below it there is …`: the second statement turns round what the first says, so it does not carry on.
+function contrasts(claims: readonly Claim[], from: number, to: number): boolean {
+  if (from === to) return false
+  return claims.some((claim) => {
+    const here = claim.occurrences.filter((o) => o.statement >= from && o.statement <= to && o.strength >= SAID)
+    const plus = here.find((o) => o.sign === 1)
+    return plus !== undefined && here.some((o) => o.sign === -1 && o.statement !== plus.statement)
+  })
+}
 
 function readWindow(claims: readonly Claim[], from: number, to: number): Window {
   const inside = (o: Occurrence) => o.statement >= from && o.statement <= to

@@ -1,6 +1,6 @@
 import type { ReadPage } from '../1-statements/page'
 import type { Claim } from '../2-ideas/claims'
-import type { Occurrence } from '../2-ideas/find'
+import type { Occurrence } from '../2-ideas/occurrence'
 import type { ClashFound } from './clash'
 import { SAID } from './thresholds'
 

@@ -24,6 +24,7 @@ export const isStopWord = (word: string): boolean => stops.has(word)
 export const isFiller = (word: string): boolean => fillers.has(word)
 /** up, into, behind …: they count only beside the words that they belong to. */
 export const isDirectionWord = (word: string): boolean => directions.has(word)
+export const directionWords = (): readonly string[] => [...directions]
 export const isNegation = (word: string): boolean => negations.has(word) || word.endsWith("n't")
 
 const american = new Map<string, string>()

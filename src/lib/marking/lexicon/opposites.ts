@@ -100,7 +100,7 @@ lock >< unlock
 help, support, aid >< hinder, hamper
 allow, let, permit >< prevent, block, forbid
 cause >< prevent
-protect >< harm, damage
+# protect and harm are not opposites of one scale
 attack >< defend
 import >< export
 buy, purchase >< sell
@@ -136,6 +136,7 @@ true >< false
 visible >< invisible
 natural >< artificial
 renewable >< non-renewable
+short-term >< long-term
 proactive >< retroactive
 primacy >< recency
 elastic >< inelastic

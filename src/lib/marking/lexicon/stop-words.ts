@@ -9,7 +9,7 @@ s t d m ll re ve
 export const filler = `
 called known named example eg ie etc way ways thing things stuff type types kind kinds sort sorts mainly mostly usually normally generally often always sometimes really quite
 get gets got getting give gives gave given go goes went going make makes made making take takes took taken taking put puts let lets use uses used using have keep keeps kept
-come comes came coming become becomes became one ones own place places part parts case fact number numbers amount amounts certain main different various
+come comes came coming become becomes became one ones own case fact certain main
 find found say said says mean means meant tell told see seen show shown being able lot lots little bit both all every whole only even still again
 `
 export const directionalPrepositions = `

@@ -65,7 +65,7 @@ const FILL = new Set(
   'the a an of its their this that it you we then by can could be found out up from to as your if i they one have ve will which always just and also taken all on whole thing answer so'.split(' '),
 )
 const SIGNS: Readonly<Record<string, Term>> = {
-  '*': op('*'), '/': op('/'), '+': op('+'), '-': op('-'), '^': op('^'), '(': op('('), ')': op(')'), '√': op('root'),
+  '*': op('*'), '/': op('/'), '÷': op('/'), '+': op('+'), '-': op('-'), '^': op('^'), '(': op('('), ')': op(')'), '√': op('root'),
 }
 const RAISED: Readonly<Record<string, number>> = { '²': 2, '³': 3 }
 
@@ -235,7 +235,7 @@ function symbolic(tokens: readonly Token[], text: string, at: number, from: numb
     (t) =>
       t !== undefined &&
       (t.kind === 'number' ||
-        (t.kind === 'sign' && /[=*/+^()√²³]|->|-/.test(t.text)) ||
+        (t.kind === 'sign' && /[=*/÷+^()√²³]|->|-/.test(t.text)) ||
         ['x', 'times', 'over', 'equals', 'is', 'divided', 'multiplied', 'per', 'by'].includes(t.text)),
   )
 }

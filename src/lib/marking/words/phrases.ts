@@ -1,6 +1,7 @@
 import type { Wording } from '../../syllabus/types'
 import type { Token } from '../1-statements/tokens'
 import { tokenise } from '../1-statements/tokens'
+import { directionWords } from '../lexicon'
 import { keyOf } from './keys'
 
 /** A wording as keys in the author's order; optional words may be left out. */
@@ -26,6 +27,7 @@ export function phraseOf(wording: Wording): Phrase {
 
 /** The key of any token: signs that stand for a word have that word's key. */
 export function keyOfToken(token: Token): string {
+  if (token.kind === 'number') return numberKey(Number(token.text))
   return keyOf(SIGN_WORDS[token.text] ?? token.text)
 }
 
@@ -33,7 +35,41 @@ const SIGN_WORDS: Readonly<Record<string, string>> = {
   '%': 'percentage',
   '↑': 'increase',
   '↓': 'decrease',
+  '+': 'and',
+  '&': 'and',
+  '@': 'at',
+  '>': 'above',
+  '<': 'below',
+  '÷': 'divide',
+  '*': 'multiply',
 }
+
+/**
+ * The tokens of a text that matching looks at, hyphenated words as one (`zig-zag` is zigzag, `cm³` is cm3).
+ */
+export function wordsForMatching(text: string): Token[] {
+  const tokens = tokenise(text.replaceAll('²', '2').replaceAll('³', '3'))
+  const words: Token[] = []
+  for (let i = 0; i < tokens.length; i += 1) {
+    const token = tokens[i]!
+    const [hyphen, next] = [tokens[i + 1], tokens[i + 2]]
+    if (token.kind === 'word' && hyphen?.text === '-' && !hyphen.apart && next?.kind === 'word' && !next.apart) {
+      words.push({ ...token, text: token.text + next.text, end: next.end })
+      i += 2
+    } else if (token.kind === 'word' || token.kind === 'number' || isSignWord(token.text)) words.push(token)
+  }
+  return words
+}
+
+/** Is the key that of a preposition of direction, which counts only beside what it belongs to? */
+export const isDirectionKey = (key: string): boolean => directionKeys.has(key)
+const directionKeys = new Set(directionWords().map(keyOf))
+
+/** Signs that stand for a word. */
+export const isSignWord = (text: string): boolean => Object.hasOwn(SIGN_WORDS, text)
+
+/** One key for a number, however it is written: 1,000 and 1000, 25.0 and 25. */
+export const numberKey = (number: number): string => String(number)
 
 /** The token after `phrase` where it starts at token `at`, or -1. Articles in between are passed over. */
 export function phraseEnd(

@@ -1,5 +1,5 @@
 import { oppositeRows, synonymRows } from '../lexicon'
-import { keyOf } from './keys'
+import { keyOfToken, wordsForMatching } from './phrases'
 
 /** Another way to say a word: the keys of its words in order, and what it does to the meaning. */
 export interface Related {
@@ -12,7 +12,7 @@ export interface Related {
 
 const SYNONYM = 0.9
 const SAME_SIDE = 0.85
-const OPPOSITE = 1
+const OPPOSITE = 0.85
 
 interface Table {
   readonly related: ReadonlyMap<string, readonly Related[]>
@@ -54,7 +54,7 @@ function build(): Table {
   const phrases = new Map<string, string[][]>()
   const directional = new Set<string>()
 
-  const keysOf = (words: string) => words.trim().split(/[\s-]+/).map(keyOf)
+  const keysOf = (words: string) => wordsForMatching(words).map(keyOfToken)
   const relate = (one: readonly string[], two: readonly string[], strength: number, sign: 1 | -1) => {
     const from = phraseKey(one)
     const to = phraseKey(two)
@@ -75,12 +75,12 @@ function build(): Table {
   }
 
   for (const group of synonymRows()) {
-    const members = group.map(keysOf)
+    const members = group.map(keysOf).filter((keys) => keys.length > 0)
     members.forEach(remember)
     for (const one of members) for (const two of members) relate(one, two, SYNONYM, 1)
   }
   for (const { sides, sameSide } of oppositeRows()) {
-    const members = sides.map((side) => side.map(keysOf))
+    const members = sides.map((side) => side.map(keysOf).filter((keys) => keys.length > 0))
     members.flat().forEach(remember)
     members.forEach((side, i) =>
       side.forEach((one) => {

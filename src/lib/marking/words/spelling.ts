@@ -11,8 +11,8 @@ export interface Vocabulary {
   correction(word: string): string | undefined
   /** Words of the topic that this real word is a slip for: beech for beach. */
   slips(word: string): readonly string[]
-  /** `word` if it is a compound of the topic (zigzag), so that `zig zag` can be read as one. */
-  compound(word: string): string | undefined
+  /** Is it a word of the topic, a hyphenated one written as one included (zigzag)? */
+  has(word: string): boolean
   /** The two words of the topic that a student wrote as one; [] otherwise. */
   pieces(word: string): readonly string[]
 }
@@ -42,7 +42,7 @@ export function vocabularyOf(terms: ReadonlySet<string>, common: readonly string
       return corrections.get(word)
     },
     slips: (word) => (terms.has(word) ? [] : soundAlikes(word).filter((other) => terms.has(other))),
-    compound: (word) => (word.length > 5 && terms.has(word) ? word : undefined),
+    has: (word) => terms.has(word),
     pieces(word) {
       if (word.length < 6 || terms.has(word)) return []
       for (let cut = 3; cut <= word.length - 3; cut += 1) {
@@ -81,7 +81,7 @@ function bitCount(bits: number): number {
 
 /** Edits that leave no doubt which word is meant, by its length; one more where it sounds the same. */
 function editsAllowed(length: number): number {
-  return length < 5 ? 1 : length < 8 ? 2 : 3
+  return length < 5 ? 1 : length < 8 ? 2 : length < 12 ? 3 : 4
 }
 
 function nearest(word: string, own: readonly Entry[], general: readonly Entry[]): string | undefined {

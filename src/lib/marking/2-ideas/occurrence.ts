@@ -1,0 +1,123 @@
+import type { ReadPage } from '../1-statements/page'
+
+type Range = { readonly from: number; readonly to: number }
+
+/** A wording said in one statement, before its parts are put together. */
+export interface Piece {
+  /** 0 to 1: how much of it, how surely, how close together. */
+  readonly strength: number
+  /** Words that stand as their opposites. */
+  readonly opposites: number
+  /** The page denies it. */
+  readonly denied: boolean
+  /** The wording itself is a denial (`not used up`). */
+  readonly denies: boolean
+  /** Token ranges, in order. */
+  readonly at: readonly Range[]
+  /** It has a word with a direction, so that turning it round is a reverse argument. */
+  readonly directional: boolean
+  /** It is nothing but words with a direction, which belong to the nearest thing. */
+  readonly bound: boolean
+  /** Content words that carry it. */
+  readonly content: number
+}
+
+/** An idea said in one statement. */
+export interface Occurrence {
+  readonly statement: number
+  readonly strength: number
+  /** -1 where the statement says the opposite of the idea. */
+  readonly sign: 1 | -1
+  /** Why the sign is -1. */
+  readonly turned?: 'negated' | 'opposite'
+  readonly at: readonly Range[]
+  readonly directional: boolean
+  readonly content: number
+  /** Words that stand as their opposites: 2 may still be the right statement, said in reverse. */
+  readonly opposites: number
+}
+
+/** Ways to put the parts of an idea together that are looked at in one statement. */
+const MOST = 24
+
+/** Every way to say all parts in one statement; parts that only have a direction go with the nearest of the others. */
+export function combined(options: readonly (readonly Piece[])[], page: ReadPage): Piece[] {
+  // What has a direction only is bound last, to what is there.
+  const ordered = [...options].sort((a, b) => Number(a.every((p) => p.bound)) - Number(b.every((p) => p.bound)))
+  let whole: Piece[] | undefined
+  for (const part of ordered) {
+    if (part.length === 0) return []
+    if (!whole) {
+      whole = [...part]
+      continue
+    }
+    const pairs: { one: Piece; two: Piece; apart: number }[] = whole.flatMap((one) =>
+      part.map((two) => ({ one, two, apart: spread(one, two, page) })),
+    )
+    whole = pairs
+      .filter(({ one, two, apart }) => !pairs.some((p) => boundNearer(p, one, two, apart)))
+      .map(({ one, two, apart }) => joined(one, two, apart))
+      .sort((a, b) => b.strength - a.strength)
+      .slice(0, MOST)
+  }
+  return whole ?? []
+}
+
+// `slow at first and then faster`: at first goes with slow, not with faster.
+function boundNearer(p: { one: Piece; two: Piece; apart: number }, one: Piece, two: Piece, apart: number): boolean {
+  if (p.apart >= apart) return false
+  return (p.one === one && two.bound && p.two !== two) || (p.two === two && one.bound && p.one !== one)
+}
+
+function joined(one: Piece, two: Piece, apart: number): Piece {
+  return {
+    strength: Math.min(one.strength, two.strength) * (apart <= 8 ? 1 : apart <= 16 ? 0.92 : 0.8),
+    opposites: one.opposites + two.opposites,
+    denied: one.denied || two.denied,
+    denies: one.denies || two.denies,
+    at: [...one.at, ...two.at].sort((a, b) => a.from - b.from),
+    directional: one.directional || two.directional,
+    bound: one.bound && two.bound,
+    content: one.content + two.content,
+  }
+}
+
+export function occurrenceOf(piece: Piece, statement: number): Occurrence {
+  const { strength, opposites, denied, denies, at, directional, content } = piece
+  const turns = opposites + (denied === denies ? 0 : 1)
+  const sign = turns % 2 === 0 ? 1 : -1
+  return {
+    statement,
+    strength,
+    sign,
+    ...(sign === -1 ? { turned: opposites % 2 === 1 ? ('opposite' as const) : ('negated' as const) } : {}),
+    at,
+    directional,
+    content,
+    opposites,
+  }
+}
+
+export function bestOfEachSign(found: readonly Occurrence[]): Occurrence[] {
+  const best = (sign: 1 | -1) =>
+    found.reduce<Occurrence | undefined>((a, b) => (b.sign === sign && (!a || b.strength > a.strength) ? b : a), undefined)
+  return [best(1), best(-1)].filter((o): o is Occurrence => o !== undefined)
+}
+
+/** Tokens between two ranges; a clause border counts as several. */
+export function distance(one: Range, two: Range, page: ReadPage): number {
+  const gap = one.from >= two.to ? one.from - two.to : Math.max(0, two.from - one.to)
+  return gap + Math.abs(page.clauseOf[one.from]! - page.clauseOf[two.from]!) * 3
+}
+
+function spread(one: Piece, two: Piece, page: ReadPage): number {
+  let least = Infinity
+  for (const a of one.at) {
+    for (const b of two.at) {
+      // Two parts in the same word are one word for two things.
+      const same = a.from < b.to && b.from < a.to ? 4 : 0
+      least = Math.min(least, distance(a, b, page) + same)
+    }
+  }
+  return least
+}
