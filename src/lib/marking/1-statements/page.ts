@@ -39,8 +39,13 @@ const RAISED: Readonly<Record<string, string>> = { '²': '2', '³': '3' }
 
 /** Reads a dump against the vocabulary of a topic: misspellings are read as the words they can only be. */
 export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
-  const { tokens, statements } = toStatements(text)
-  const statementOf = new Int32Array(tokens.length).fill(-1)
+  const { tokens: typed, statements } = toStatements(text)
+  // Shorthand is written out and a misspelling read as the word that it can only be; offsets stay those of the typed text.
+  const meant = typed.map((token) => (token.kind === 'word' ? vocabulary.correction(vocabulary.expanded(token.text)) : undefined))
+  const tokens = typed.map((token, i) =>
+    token.kind === 'word' ? { ...token, text: meant[i] ?? vocabulary.expanded(token.text) } : token,
+  )
+  const statementOf = new Int32Array(typed.length).fill(-1)
   for (const s of statements) statementOf.fill(s.index, s.from, s.to)
 
   const postings = new Map<string, Posting[]>()
@@ -50,8 +55,8 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     else postings.set(key, [posting])
   }
 
-  const words = tokens.map((token) => (token.kind === 'word' ? vocabulary.expanded(token.text) : token.text))
-  const keys = tokens.map((token, i) => (token.kind === 'word' ? keyOf(words[i]!) : keyOfToken(token)))
+  const words = tokens.map((token) => token.text)
+  const keys = tokens.map(keyOfToken)
   for (let i = 0; i < tokens.length; i += 1) {
     const token = tokens[i]!
     if (token.kind === 'break') continue
@@ -61,11 +66,8 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
       continue
     }
     const word = words[i]!
-    const meant = vocabulary.correction(word)
-    if (meant !== undefined) {
-      keys[i] = keyOf(meant)
-      post(keys[i]!, { ...one, strength: 0.95 })
-    } else if (!insideCompound(i)) {
+    if (meant[i] !== undefined) post(keys[i]!, { ...one, strength: 0.95 })
+    else if (!insideCompound(i)) {
       post(keys[i]!, one)
       for (const other of vocabulary.slips(word)) post(keyOf(other), { ...one, strength: 0.9 })
     }
@@ -80,7 +82,7 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     if (raised && !tokens[i + 1]!.apart) post(keyOf(words[i]! + raised), { from: i, to: i + 2, strength: 1 })
     const next = nextWord(i)
     if (next > 0) {
-      const whole = spelt(i) + spelt(next)
+      const whole = words[i]! + words[next]!
       const hyphenated = next === i + 2
       if (hyphenated || vocabulary.has(whole)) post(keyOf(whole), { from: i, to: next + 1, strength: 1 })
     }
@@ -104,9 +106,6 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
       return next === k + 2 && vocabulary.has(words[k]! + words[next]!) ? next : -1
     }
     return pair(i) > 0 || pair(i - 2) === i
-  }
-  function spelt(i: number): string {
-    return vocabulary.correction(words[i]!) ?? words[i]!
   }
   function nextWord(i: number): number {
     const hyphen = tokens[i + 1]?.text === '-' && !tokens[i + 1]!.apart ? 1 : 0

@@ -58,6 +58,8 @@ export class Subjects {
   foreign(point: number, a: number): boolean {
     const owners = this.owners[a]
     if (!owners || owners.size === 0 || owners.has(point)) return false
+    // A point without a term of its own (a list, a method) can be spoken of under any subject.
+    if (this.termKeys[point]!.size === 0) return false
     const { weights } = this.topic.points[point]!
     for (const owner of owners) {
       for (const key of this.termKeys[owner]!) if (weights.has(key) || this.termKeys[point]!.has(key)) return false

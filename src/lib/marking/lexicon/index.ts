@@ -113,12 +113,13 @@ export function oppositeRows(): OppositeRow[] {
   })
 }
 
+const MATHS = 'divided divide dividing multiplied multiply multiplying times equals squared cubed square root product ratio minus plus double halve twice'.split(' ')
 let common: string[] | undefined
 /** Plain words of the lexicon: what a misspelt word may be, beside the terms of the topic. */
 export function commonWords(): readonly string[] {
   common ??= [
     ...new Set(
-      [...synonymRows().flat(), ...oppositeRows().flatMap((row) => row.sides.flat()), ...stops, ...fillers, ...directions]
+      [...synonymRows().flat(), ...oppositeRows().flatMap((row) => row.sides.flat()), ...stops, ...fillers, ...directions, ...MATHS]
         .flatMap((phrase) => phrase.split(/[\s-]+/))
         .filter((word) => /^[a-z]{4,}$/.test(word)),
     ),

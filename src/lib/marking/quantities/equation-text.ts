@@ -135,6 +135,8 @@ function piecesIn(
   const keys = tokens.map((token, i) => (i >= from && i < to ? keyOfToken(token) : ''))
   const symbols = [...names.keys()]
   const exactCase = new Set(symbols.map((s) => s.toLowerCase())).size < symbols.length
+  // In notes a dash may stand for the equals sign, where there is none.
+  const dashRelates = !tokens.slice(from, to).some((t) => t.text === '=' || EQUALS.has(t.text))
   const pieces: Piece[] = []
   for (let i = from; i < to; ) {
     const named = longestName(names, keys, tokens, i, to)
@@ -145,6 +147,11 @@ function piecesIn(
     }
     const token = tokens[i]!
     const raw = text.slice(token.start, token.end)
+    if (token.text === '-' && token.apart && dashRelates && tokens[i + 1]?.apart) {
+      pieces.push({ is: 'equals', from: i, to: i + 1 })
+      i += 1
+      continue
+    }
     const letters = token.kind === 'break' ? undefined : symbolsSpelt(raw, symbols, exactCase)
     if (letters && (symbolic(tokens, text, i, from, to) || letters.length > 1)) {
       for (const name of letters) {
@@ -242,8 +249,10 @@ function symbolic(tokens: readonly Token[], text: string, at: number, from: numb
 
 function* runsOf(pieces: readonly Piece[]): Generator<Piece[]> {
   let run: Piece[] = []
-  for (const piece of pieces) {
-    if (piece.is !== 'gap') {
+  for (const [i, piece] of pieces.entries()) {
+    // "The time a download needs is …": a few words between a quantity and the equals sign only describe it.
+    const describes = run.some((p) => p.is === 'term') && pieces.slice(i, i + 4).some((p) => p.is === 'equals')
+    if (piece.is !== 'gap' || describes) {
       run.push(piece)
       continue
     }
