@@ -1,21 +1,11 @@
-import nlp from 'compromise/two'
 import { isDirectionWord, isNegation } from '../lexicon'
+import { isVerb } from '../words/verbs'
 import type { ReadPage } from './page'
 
 const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '↑', '↓', '+', '/', '*'])
 const WORDS_THAT_RELATE = new Set(
   'because since so therefore than like as if when where which that who of by with without from to into between for during before after more less most least fewer each every per about around'.split(' '),
 )
-const model = nlp.model() as { one: { lexicon: Readonly<Record<string, string | readonly string[]>> } }
-
-/** Does compromise's lexicon know the word as a form of a verb, and only a form that cannot be a plain noun? */
-export function isVerb(word: string): boolean {
-  if (/n't$/.test(word)) return true
-  const tag = Object.hasOwn(model.one.lexicon, word) ? model.one.lexicon[word] : undefined
-  const tags = typeof tag === 'string' ? [tag] : (tag ?? [])
-  return tags.some((t) => /^(?:Copula|Modal|Auxiliary|PastTense|PresentTense|Gerund|Infinitive|Participle)$/.test(t))
-}
-
 /** A verb that does something here: a plain form (`register`, `place`) before a comma or at the end is a noun in a list. */
 export function isVerbAt(page: ReadPage, i: number): boolean {
   const word = page.tokens[i]!.text

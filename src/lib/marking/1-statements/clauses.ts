@@ -1,3 +1,4 @@
+import { isVerb } from '../words/verbs'
 import type { Statement } from './statements'
 import type { Token } from './tokens'
 
@@ -7,6 +8,14 @@ const JOINERS = new Set([
   'which', 'when', 'if', 'unless', 'until', 'then', 'where',
 ])
 const SUBJECTS = new Set(['it', 'they', 'he', 'she', 'we', 'you', 'i', 'this', 'that', 'these', 'those', 'the', 'a', 'an', 'its', 'their', 'there', 'in', 'one'])
+
+// `and the backwash runs …`, `and oxidation takes place …`: a subject and then a verb, after a verb of its own before.
+function opensClause(words: readonly string[], i: number, from: number, to: number): boolean {
+  if (SUBJECTS.has(words[i + 1] ?? '')) return true
+  if (isVerb(words[i + 1] ?? '')) return false
+  const verbAfter = words.slice(i + 2, Math.min(to, i + 5)).some((word) => isVerb(word) && word.length > 3)
+  return verbAfter && words.slice(from, i).some((word) => isVerb(word))
+}
 
 /**
  * The clause each token stands in, counted through the whole dump. A clause ends at a comma, colon, bracket, dash, arrow or equals
@@ -27,7 +36,7 @@ export function findClauses(
       if (token.kind === 'sign' && MARKS.has(token.text) && !hyphen) clause += 1
       else if (i > from && token.kind === 'word') {
         if (JOINERS.has(words[i]!)) clause += 1
-        else if (words[i] === 'and' && SUBJECTS.has(words[i + 1] ?? '')) clause += 1
+        else if (words[i] === 'and' && opensClause(words, i, from, to)) clause += 1
       }
       clauseOf[i] = clause
     }

@@ -26,7 +26,7 @@ export function findNegations(
     for (let i = from; i < to; i += 1) {
       if (tokens[i]!.kind !== 'word') continue
       const length = negatorLength(words, i, to)
-      if (length === 0) continue
+      if (length === 0 || turnedLater(words, i, to)) continue
       for (let k = i + length; k < to && k < i + length + REACH; k += 1) {
         if (ends(tokens, words, clauseOf, i, k)) break
         negated[k] = 1 - negated[k]!
@@ -36,6 +36,12 @@ export function findNegations(
     }
   }
   return { negated, negatedBy }
+}
+
+// `not … until X`, `not … unless X` say that it does happen with X.
+function turnedLater(words: readonly string[], i: number, to: number): boolean {
+  for (let k = i + 1; k < to; k += 1) if (words[k] === 'until' || words[k] === 'unless') return true
+  return false
 }
 
 function negatorLength(words: readonly string[], i: number, to: number): number {

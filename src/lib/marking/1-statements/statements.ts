@@ -10,6 +10,8 @@ export interface Statement extends Span {
   readonly to: number
   /** Counts up at blank lines and where notes begin or end: what stands apart belongs apart. */
   readonly paragraph: number
+  /** It opened with a bullet or a number. */
+  readonly bullet: boolean
 }
 
 export interface Statements {
@@ -44,6 +46,7 @@ export function toStatements(text: string): Statements {
     blank = false
     const bullet = BULLET.exec(body)?.[0].length ?? 0
     let at = line.start + bullet
+    let first = true
     for (const sentence of sentencesOf(body.slice(bullet))) {
       const end = at + sentence.length
       while (token < tokens.length && tokens[token]!.start < at) token += 1
@@ -53,7 +56,8 @@ export function toStatements(text: string): Statements {
       at = end
       if (!tokens.slice(from, token).some((t) => t.kind === 'word' || t.kind === 'number')) continue
       said = true
-      statements.push({ index: statements.length, from, to: token, paragraph, ...span })
+      statements.push({ index: statements.length, from, to: token, paragraph, bullet: first && bullet > 0, ...span })
+      first = false
     }
   }
   return { tokens, statements }

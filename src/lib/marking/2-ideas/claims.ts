@@ -100,5 +100,6 @@ function occurrenceAt(
     directional: false,
     content: 2,
     opposites: 0,
+    denied: false,
   }
 }

@@ -10,12 +10,14 @@ export interface Hit extends Posting {
   readonly sign: 1 | -1
   /** A preposition that stands for the word (`price up`): only right beside what it belongs to. */
   readonly near: boolean
+  /** An opposite only in the place of the word: not where the word itself stands beside it. */
+  readonly slot: boolean
 }
 
 /** Below this share of its words a wording is not said. */
 const MIN_COVER = 0.62
 /** A word with a direction belongs to what stands this near, in its own clause. */
-const BINDS_WITHIN = 7
+const BINDS_WITHIN = 5
 /** A preposition belongs to what stands this near. */
 const NEAR = 3
 
@@ -75,7 +77,7 @@ export class Finder {
     for (let u = 0; u < wording.units.length; u += 1) {
       const unit = wording.units[u]!
       const hit = u === anchored ? anchor : this.nearest(local[u]!, anchor, unit, chosen)
-      if (!hit) continue
+      if (!hit || (hit.slot && local[u]!.some((other) => other.sign === 1))) continue
       got += unit.weight * hit.strength * (u === anchored ? 1 : this.closeness(hit, anchor))
       chosen.push(hit)
       if (unit.weight >= 1) content += 1
@@ -129,10 +131,10 @@ export class Finder {
     const id = unit.exact ? `"${unit.phrase}` : unit.phrase
     const known = this.hits.get(id)
     if (known) return known
-    const found: Hit[] = this.sequence(unit.keys, 1, 1)
+    const found: Hit[] = this.sequence(unit.keys, 1, 1, false)
     if (!unit.exact) {
-      for (const { keys, strength, sign } of relatedTo(unit.phrase)) {
-        for (const hit of this.sequence(keys, strength, sign)) found.push(hit)
+      for (const { keys, strength, sign, slot } of relatedTo(unit.phrase)) {
+        for (const hit of this.sequence(keys, strength, sign, slot)) found.push(hit)
       }
     }
     found.sort((a, b) => a.from - b.from || b.strength - a.strength || b.to - a.to)
@@ -141,7 +143,7 @@ export class Finder {
     return kept
   }
 
-  private sequence(keys: readonly string[], strength: number, sign: 1 | -1): Hit[] {
+  private sequence(keys: readonly string[], strength: number, sign: 1 | -1, slot: boolean): Hit[] {
     const near = keys.length === 1 && isDirectionKey(keys[0]!)
     const found: Hit[] = []
     for (const start of this.page.postings.get(keys[0]!) ?? []) {
@@ -156,7 +158,7 @@ export class Finder {
           sure = Math.min(sure, next.strength)
         } else complete = false
       }
-      if (complete) found.push({ from: start.from, to, strength: sure * strength, sign, near })
+      if (complete) found.push({ from: start.from, to, strength: sure * strength, sign, near, slot })
     }
     return found
   }

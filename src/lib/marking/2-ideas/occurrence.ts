@@ -29,10 +29,12 @@ export interface Occurrence {
   /** -1 where the statement says the opposite of the idea. */
   readonly sign: 1 | -1
   /** Why the sign is -1. */
-  readonly turned?: 'negated' | 'opposite'
+  readonly turned?: 'negated' | 'opposite' | 'swapped'
   readonly at: readonly Range[]
   readonly directional: boolean
   readonly content: number
+  /** The page denies it; -1 without that: the idea is a denial, and the page leaves the `not` out. */
+  readonly denied: boolean
   /** Words that stand as their opposites: 2 may still be the right statement, said in reverse. */
   readonly opposites: number
 }
@@ -94,6 +96,7 @@ export function occurrenceOf(piece: Piece, statement: number): Occurrence {
     at,
     directional,
     content,
+    denied,
     opposites,
   }
 }
@@ -104,10 +107,13 @@ export function bestOfEachSign(found: readonly Occurrence[]): Occurrence[] {
   return [best(1), best(-1)].filter((o): o is Occurrence => o !== undefined)
 }
 
+/** What a clause border adds to a distance, in tokens. */
+const CLAUSE = 4
+
 /** Tokens between two ranges; a clause border counts as several. */
 export function distance(one: Range, two: Range, page: ReadPage): number {
   const gap = one.from >= two.to ? one.from - two.to : Math.max(0, two.from - one.to)
-  return gap + Math.abs(page.clauseOf[one.from]! - page.clauseOf[two.from]!) * 3
+  return gap + Math.abs(page.clauseOf[one.from]! - page.clauseOf[two.from]!) * CLAUSE
 }
 
 function spread(one: Piece, two: Piece, page: ReadPage): number {

@@ -131,13 +131,25 @@ function quantities(point: Point): Pick<ReadyPoint, 'equation' | 'reaction' | 'v
 }
 
 export function readyIdea(idea: Idea, kind: ReadyIdea['kind'], titleKeys: ReadonlySet<string>): ReadyIdea {
-  const parts = idea.parts.map((part: Part) => part.wordings.map(readyWording).filter((w) => w.units.length > 0))
+  const needed = idea.parts.filter((part) => !isPreventing(part) || idea.parts.length === 1)
+  const denies = needed.length < idea.parts.length
+  const parts = needed.map((part: Part, p) =>
+    part.wordings
+      .map(readyWording)
+      .filter((w) => w.units.length > 0)
+      .map((w) => (denies && p === 0 ? { ...w, negated: !w.negated } : w)),
+  )
   return {
     idea,
     kind,
     parts: parts.filter((part) => part.length > 0),
     given: parts.every((part) => part.every((w) => w.units.every((u) => u.keys.every((k) => titleKeys.has(k))))),
   }
+}
+
+// `stops / prevents + building walls` denies the rest of the idea, as `cannot build walls` does.
+function isPreventing(part: Part): boolean {
+  return part.wordings.every(({ words, exact }) => !exact && words.length === 1 && /^(?:stop|prevent|block|inhibit|hinder|avoid)/.test(words[0]!.text))
 }
 
 function readyWording(wording: Wording): ReadyWording {

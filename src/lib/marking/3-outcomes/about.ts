@@ -9,27 +9,36 @@ import { relatedTo } from '../words/relations'
 export class Aboutness {
   /** By point, then by statement. */
   private readonly shares: readonly Float64Array[]
+  /** The same, not divided by the length of the point: what decides whose a statement is. */
+  private readonly masses: readonly Float64Array[]
   /** By statement: the greatest share of any point. */
   readonly best: Float64Array
+  private readonly greatest: Float64Array
 
   constructor(page: ReadPage, points: readonly ReadyPoint[]) {
     this.best = new Float64Array(page.statements.length)
-    this.shares = points.map((point) => sharesOf(page, point))
-    for (const shares of this.shares) {
-      shares.forEach((share, s) => {
-        if (share > this.best[s]!) this.best[s] = share
-      })
-    }
+    this.greatest = new Float64Array(page.statements.length)
+    this.masses = points.map((point) => massesOf(page, point))
+    this.shares = points.map((point, p) => {
+      const total = wholeOf(point)
+      return this.masses[p]!.map((mass) => (total === 0 ? 0 : Math.min(1, mass / total)))
+    })
+    points.forEach((_, p) => {
+      for (let s = 0; s < this.best.length; s += 1) {
+        this.best[s] = Math.max(this.best[s]!, this.shares[p]![s]!)
+        this.greatest[s] = Math.max(this.greatest[s]!, this.masses[p]![s]!)
+      }
+    })
   }
 
   share(point: number, statement: number): number {
     return this.shares[point]![statement] ?? 0
   }
 
-  /** Is no other point clearly nearer to the statement? */
-  belongs(point: number, statement: number): boolean {
-    const share = this.share(point, statement)
-    return share > 0 && share >= 0.8 * this.best[statement]!
+  /** Is no other point clearly nearer to the statement? `least`: how near it must come to the nearest, 0 to 1. */
+  belongs(point: number, statement: number, least = 0.8): boolean {
+    const mass = this.masses[point]![statement] ?? 0
+    return mass > 0 && mass >= least * this.greatest[statement]!
   }
 
   /** The statement nearest to a point, the first of equals; undefined below `least`. */
@@ -42,29 +51,30 @@ export class Aboutness {
   }
 }
 
-function sharesOf(page: ReadPage, point: ReadyPoint): Float64Array {
-  const shares = new Float64Array(page.statements.length)
-  const textKeys = new Set(point.textKeys)
+function wholeOf(point: ReadyPoint): number {
   let total = 0
-  for (const key of textKeys) total += point.weights.get(key) ?? 0
-  if (total === 0) return shares
+  for (const key of new Set(point.textKeys)) total += point.weights.get(key) ?? 0
+  return total
+}
+
+function massesOf(page: ReadPage, point: ReadyPoint): Float64Array {
+  const masses = new Float64Array(page.statements.length)
+  const textKeys = new Set(point.textKeys)
   for (const [key, weight] of point.weights) {
     const inText = textKeys.has(key) ? weight : weight * 0.5
     const seen = new Set<number>()
-    for (const posting of page.postings.get(key) ?? []) seen.add(page.statementOf[posting.from]!)
-    for (const s of seen) if (s >= 0) shares[s] = shares[s]! + inText
+    const add = (statement: number, mass: number) => {
+      if (statement < 0 || seen.has(statement)) return
+      seen.add(statement)
+      masses[statement] = masses[statement]! + mass
+    }
+    for (const posting of page.postings.get(key) ?? []) add(page.statementOf[posting.from]!, inText)
     if (!textKeys.has(key)) continue
     for (const { keys, sign } of relatedTo(key)) {
-      if (keys.length > 1 || sign < 0) continue
-      for (const posting of page.postings.get(keys[0]!) ?? []) {
-        const s = page.statementOf[posting.from]!
-        if (s >= 0 && !seen.has(s)) {
-          seen.add(s)
-          shares[s] = shares[s]! + inText * 0.7
-        }
-      }
+      // An opposite is still about the same thing.
+      if (keys.length > 1) continue
+      for (const posting of page.postings.get(keys[0]!) ?? []) add(page.statementOf[posting.from]!, inText * (sign < 0 ? 0.5 : 0.7))
     }
   }
-  for (let s = 0; s < shares.length; s += 1) shares[s] = Math.min(1, shares[s]! / total)
-  return shares
+  return masses
 }

@@ -40,25 +40,38 @@ function turnedRound(
     if (claim.kind === 'equation' || claim.kind === 'value') continue
     for (const o of claim.occurrences) {
       if (o.sign === 1 || o.strength < CLASHES || counted.has(o) || takenBack(open, o)) continue
-      if (saidIn(claim, o.statement)) continue
+      if (saidIn(claim, o.statement) || inReverse(claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
-      if (o.turned === 'negated' && (o.content < 2 || !plainlyDenied(open, o))) continue
+      if (o.turned === 'negated' && !deniesThePoint(open, index, o)) continue
       return { kind: o.turned ?? 'opposite', statement: o.statement, at: o.at, against }
     }
   }
   return undefined
 }
 
+// Rule 9: two ideas turned round in one statement are a reverse argument.
+function inReverse(claims: readonly Claim[], statement: number): boolean {
+  const directional = claims.filter((claim) => claim.occurrences.some((o) => o.directional && o.statement === statement && o.strength >= SAID))
+  const turned = directional.filter((claim) => !saidIn(claim, statement))
+  return turned.length >= 2 && turned.length === directional.length
+}
+
 // The statement must be about this point: another of its ideas stands there, or no other point is nearer and the idea itself has body.
 function isAbout(open: Case, index: number, claims: readonly Claim[], claim: Claim, o: Occurrence): boolean {
   const share = open.about.share(index, o.statement)
-  if (share < 0.95 * open.about.best[o.statement]! || share < 0.3) return false
+  if (!open.about.belongs(index, o.statement, 0.9) || share < 0.3) return false
   const others = claims.filter((other) => other !== claim && saidIn(other, o.statement)).length
   return others > 0 || (o.content >= 2 && share >= 0.45)
 }
 
 function saidIn(claim: Claim, statement: number): boolean {
   return claim.occurrences.some((o) => o.sign === 1 && o.statement === statement && o.strength >= SAID)
+}
+
+// One denied word is a denial of the point only where the statement is plainly about it.
+function deniesThePoint(open: Case, index: number, o: Occurrence): boolean {
+  if (o.content < 2 && open.about.share(index, o.statement) < 0.55) return false
+  return o.denied ? plainlyDenied(open, o) : true
 }
 
 // A denial that stands close before what it denies and is the only one of its statement; "unless" and "until" turn it round.

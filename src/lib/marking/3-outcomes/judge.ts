@@ -8,6 +8,7 @@ import type { Outcome } from '../types'
 import { Aboutness } from './about'
 import { findClash, type ClashFound } from './clash'
 import { stepsInOrder } from './steps'
+import { rolesSwapped } from './roles'
 import { Subjects } from './subjects'
 import { SAID } from './thresholds'
 import { carriedOn, windowsAt } from './together'
@@ -42,6 +43,19 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
   const finder = new Finder(page)
   const bare = bareTokens(page)
   const subjects = new Subjects(page, topic, finder)
+  const swaps = new Map<string, boolean>()
+  // Things in each other's roles turn a statement round, and a second time right (`Saturn is smaller than Jupiter`).
+  const inRoles = (index: number, o: Occurrence): Occurrence => {
+    const a = subjects.at(o.at[0]!.from)
+    const assertion = subjects.assertions[a]
+    if (!assertion || o.content < 2) return o
+    const id = `${index} ${a}`
+    const swapped = swaps.get(id) ?? rolesSwapped(topic, topic.points[index]!, finder, assertion)
+    swaps.set(id, swapped)
+    if (!swapped) return o
+    const { turned: _, ...rest } = o
+    return o.sign === 1 ? { ...rest, sign: -1, turned: 'swapped' } : { ...rest, sign: 1 }
+  }
   const everyClaim = topic.points.map((point) => claimsOf(point, finder).map((claim) => withoutHeaps(bare, point, claim)))
   return {
     page,
@@ -53,7 +67,10 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
     subjects,
     everyClaim,
     claims: everyClaim.map((claims, index) =>
-      claims.map((claim) => ({ ...claim, occurrences: claim.occurrences.filter((o) => !subjects.isForeign(index, o)) })),
+      claims.map((claim) => ({
+        ...claim,
+        occurrences: claim.occurrences.filter((o) => !subjects.isForeign(index, o)).map((o) => inRoles(index, o)),
+      })),
     ),
   }
 }

@@ -1,9 +1,9 @@
-import { readPage, type ReadPage } from '../1-statements/page'
-import { Finder } from '../2-ideas/find'
+import type { Finder } from '../2-ideas/find'
 import type { Piece } from '../2-ideas/occurrence'
-import type { ReadyPoint, ReadyTopic, ReadyWording, Unit } from '../2-ideas/ready'
+import type { ReadyPoint, ReadyWording, Unit } from '../2-ideas/ready'
 import type { ClashFound } from './clash'
 import type { Case } from './judge'
+import { rightText } from './roles'
 import { CLASHES } from './thresholds'
 
 /**
@@ -39,18 +39,6 @@ function hasItsOwn(finder: Finder, point: ReadyPoint, wording: ReadyWording, pie
   return wording.units
     .filter((unit) => unit.weight >= 1 && unit.keys.every((key) => !point.weights.has(key)))
     .every((unit) => placeOf(finder, unit, piece) !== undefined)
-}
-
-const rightTexts = new WeakMap<ReadyPoint, Finder>()
-
-/** The point's own text, read like a page: where its words stand shows which of the rejected statement's words are turned round. */
-function rightText(topic: ReadyTopic, point: ReadyPoint): Finder {
-  const known = rightTexts.get(point)
-  if (known) return known
-  const page: ReadPage = readPage(point.point.text, topic.vocabulary)
-  const made = new Finder(page)
-  rightTexts.set(point, made)
-  return made
 }
 
 function turnedLikeIt(open: Case, point: ReadyPoint, wording: ReadyWording, piece: Piece): boolean {

@@ -69,18 +69,37 @@ function shareWords(one: Occurrence, two: Occurrence): boolean {
 /** When a step happens as the page tells it: where it stands, unless "before", "after", "first", "last" say otherwise. */
 function timeOf(page: ReadPage, o: Occurrence): number {
   const first = o.at[0]!.from
+  const last = o.at[o.at.length - 1]!.from
   const statement = page.statements[o.statement]!
   const clause = page.clauseOf[first]!
-  let time = o.at[o.at.length - 1]!.from
+  let time = last - FAR * backwards(page, first)
   for (let i = statement.from; i < statement.to; i += 1) {
     if (page.clauseOf[i] !== clause) continue
     const word = page.tokens[i]!.text
     const next = page.tokens[i + 1]?.text ?? ''
-    const points = !/^(?:that|this|which|it|any|,|hand|wards)$/.test(next)
-    if (i < first && word === 'after' && points) time -= 40
-    if (i < first && word === 'before' && points) time += 40
-    if (i <= first && (word === 'finally' || word === 'lastly' || (word === 'last' && next === 'of'))) time += 1000
-    if (word === 'first' && i > statement.from) time -= 1000
+    const points = !POINTS_BACK.has(next)
+    if (i < first && word === 'after' && points) time -= NEARBY
+    if (i < first && word === 'before' && points) time += NEARBY
+    if (i > last && word === 'before' && (next === 'anything' || next === 'everything')) time -= 2 * FAR * FAR
+    if (word === 'finally' || word === 'lastly' || (word === 'last' && (i + 1 >= statement.to || next === 'of' || next === 'thing' || next === '.'))) time += FAR * FAR
+    if (word === 'first' && i > statement.from) time -= FAR * FAR
   }
   return time
+}
+
+/** More than any clause is long, and more than any page. */
+const NEARBY = 40
+const FAR = 100_000
+const POINTS_BACK = new Set(['that', 'this', 'which', 'it', 'any', 'anything', 'everything', ',', 'hand', 'wards'])
+
+// How often the page has gone back in time by "before that" up to token `at`, within the last statements.
+function backwards(page: ReadPage, at: number): number {
+  const statement = page.statementOf[at]!
+  const from = page.statements[Math.max(0, statement - 5)]!.from
+  let count = 0
+  for (let i = from; i < at; i += 1) {
+    const next = page.tokens[i + 1]?.text
+    if (page.tokens[i]!.text === 'before' && (next === 'that' || next === 'this')) count += 1
+  }
+  return count
 }

@@ -25,7 +25,8 @@ export function swappedPartner(open: Case, index: number): ClashFound | undefine
       if (own === undefined || point.ideas.length < 2) return false
       const named = subjects.places[other]!.some((hit) => hit.from >= assertion.subject.from && hit.from < assertion.subject.to)
       // What both points have proves nothing.
-      return !named && saysOf(open.everyClaim[other]!, own, body) * 2 >= point.ideas.length - 1
+      const says = saysOf(open.everyClaim[other]!, own, body)
+      return !named && says >= Math.min(2, point.ideas.length - 1) && says * 2 >= point.ideas.length - 1
     })
     if (partner < 0) continue
     return {

@@ -108,18 +108,19 @@ export function oppositeRows(): OppositeRow[] {
     const body = row.replace(/^!\s*/, '')
     const phrases = (side: string) => side.split(',').map((p) => p.trim().toLowerCase()).filter(Boolean)
     return body.startsWith('~')
-      ? { sides: phrases(body.slice(1)).map((p) => [p]), sameSide: false, slot }
+      ? { sides: phrases(body.slice(1)).map((p) => [p]), sameSide: false, slot: true }
       : { sides: body.split('><').map(phrases), sameSide: true, slot }
   })
 }
 
 const MATHS = 'divided divide dividing multiplied multiply multiplying times equals squared cubed square root product ratio minus plus double halve twice'.split(' ')
+const CONTRACTIONS = 'doesnt didnt isnt wasnt arent werent wont cant dont wouldnt couldnt shouldnt hasnt havent hadnt because which where when there their'.split(' ')
 let common: string[] | undefined
 /** Plain words of the lexicon: what a misspelt word may be, beside the terms of the topic. */
 export function commonWords(): readonly string[] {
   common ??= [
     ...new Set(
-      [...synonymRows().flat(), ...oppositeRows().flatMap((row) => row.sides.flat()), ...stops, ...fillers, ...directions, ...MATHS]
+      [...synonymRows().flat(), ...oppositeRows().flatMap((row) => row.sides.flat()), ...stops, ...fillers, ...directions, ...MATHS, ...CONTRACTIONS]
         .flatMap((phrase) => phrase.split(/[\s-]+/))
         .filter((word) => /^[a-z]{4,}$/.test(word)),
     ),

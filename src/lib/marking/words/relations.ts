@@ -8,6 +8,8 @@ export interface Related {
   readonly strength: number
   /** -1 where it is the opposite: saying it instead turns the statement round. */
   readonly sign: 1 | -1
+  /** An opposite only where it stands in the place of the word (anode for cathode). */
+  readonly slot: boolean
 }
 
 const SYNONYM = 0.9
@@ -55,7 +57,7 @@ function build(): Table {
   const directional = new Set<string>()
 
   const keysOf = (words: string) => wordsForMatching(words).map(keyOfToken)
-  const relate = (one: readonly string[], two: readonly string[], strength: number, sign: 1 | -1) => {
+  const relate = (one: readonly string[], two: readonly string[], strength: number, sign: 1 | -1, slot = false) => {
     const from = phraseKey(one)
     const to = phraseKey(two)
     if (from === to) return
@@ -64,7 +66,7 @@ function build(): Table {
     const before = known.get(to)
     // A synonym outweighs a looser tie; an opposite outweighs both: doubt is a miss.
     if (!before || sign < before.sign || (sign === before.sign && strength > before.strength)) {
-      known.set(to, { keys: two, strength, sign })
+      known.set(to, { keys: two, strength, sign, slot })
     }
   }
   const remember = (phrase: string[]) => {
@@ -79,7 +81,7 @@ function build(): Table {
     members.forEach(remember)
     for (const one of members) for (const two of members) relate(one, two, SYNONYM, 1)
   }
-  for (const { sides, sameSide } of oppositeRows()) {
+  for (const { sides, sameSide, slot } of oppositeRows()) {
     const members = sides.map((side) => side.map(keysOf).filter((keys) => keys.length > 0))
     members.flat().forEach(remember)
     members.forEach((side, i) =>
@@ -87,7 +89,7 @@ function build(): Table {
         directional.add(phraseKey(one))
         members.forEach((other, k) =>
           other.forEach((two) => {
-            if (i !== k) relate(one, two, OPPOSITE, -1)
+            if (i !== k) relate(one, two, OPPOSITE, -1, slot)
             else if (sameSide) relate(one, two, SAME_SIDE, 1)
           }),
         )

@@ -31,9 +31,14 @@ export function vocabularyOf(terms: ReadonlySet<string>, common: readonly string
   const general = entriesOf(common.filter((word) => word.length > 3 && !terms.has(word)))
   const corrections = new Map<string, string | undefined>()
 
+  // `equilib`, `constr`: the beginning of one word of the topic only.
+  const beginning = (word: string): string | undefined => {
+    const whole = own.filter((entry) => entry.word.length > word.length + 1 && entry.word.startsWith(word)).map((entry) => entry.word)
+    return whole.length > 0 && new Set(whole.map(keyOf)).size === 1 ? whole[0] : undefined
+  }
   const correct = (word: string): string | undefined => {
     if (word.length < 4 || terms.has(word) || !/^[a-z']+$/.test(word) || isKnown(word)) return undefined
-    return nearest(word, own, general)
+    return beginning(word) ?? nearest(word, own, general)
   }
   return {
     expanded: (word) => (terms.has(word) ? word : (shorthandFor(word) ?? word)),

@@ -1,0 +1,106 @@
+import { assertionsIn, type Assertion } from '../1-statements/assertions'
+import { readPage, type ReadPage } from '../1-statements/page'
+import { Finder } from '../2-ideas/find'
+import type { ReadyPoint, ReadyTopic, Unit } from '../2-ideas/ready'
+import { isDirectional } from '../words/relations'
+import { isVerb } from '../words/verbs'
+
+/** What a thing is in an assertion: before or after the verb, or bound to by a preposition. */
+type Role = string
+
+const PREPOSITIONS = new Set('into to from by than under over above below beneath at as onto through towards'.split(' '))
+const LIKE: Readonly<Record<string, string>> = { beneath: 'under', below: 'under', over: 'above', onto: 'to', towards: 'to' }
+
+/** No role: `A is B` has no doer. */
+const NONE: Role = ''
+const EQUATES = /^(?:is|are|was|were|be|means?|=|:|->|-|has|have|called|consists?)$/
+
+interface Roles {
+  /** For each content word of the point's text that plays a role: the unit to look for, and its role. */
+  readonly players: readonly { readonly unit: Unit; readonly role: Role; readonly assertion: number }[]
+  readonly finder: Finder
+}
+
+const known = new WeakMap<ReadyPoint, Roles>()
+
+/** The point's own text read like a page. */
+export function rightText(topic: ReadyTopic, point: ReadyPoint): Finder {
+  return rolesOf(topic, point).finder
+}
+
+function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
+  const before = known.get(point)
+  if (before) return before
+  const page = readPage(point.point.text, topic.vocabulary)
+  const finder = new Finder(page)
+  const players: { unit: Unit; role: Role; assertion: number }[] = []
+  const seen = new Set<string>()
+  page.statements
+    .flatMap((statement) => assertionsIn(page, statement))
+    .forEach((assertion, a) => {
+      for (let i = assertion.subject.from; i < assertion.body.to; i += 1) {
+        const key = page.keys[i]!
+        if (seen.has(key) || !point.weights.has(key) || isDirectional(key) || isVerb(page.tokens[i]!.text)) continue
+        const role = roleAt(page, assertion, i)
+        if (role === NONE) continue
+        seen.add(key)
+        const unit = { phrase: key, keys: [key], weight: 1, near: false, directional: false, exact: false }
+        players.push({ unit, role, assertion: a })
+      }
+    })
+  const made = { players, finder }
+  known.set(point, made)
+  return made
+}
+
+/** Rule 10: are two things of the point in each other's roles in this assertion of the page, and none in its own beside them? */
+export function rolesSwapped(topic: ReadyTopic, point: ReadyPoint, finder: Finder, assertion: Assertion): boolean {
+  const { players } = rolesOf(topic, point)
+  const { page } = finder
+  const placed = players.flatMap(({ unit, role, assertion: own }) => {
+    const hit = finder
+      .hitsOf(unit)
+      .find((h) => h.sign === 1 && h.strength >= 0.95 && h.from >= assertion.subject.from && h.from < assertion.body.to)
+    return hit ? [{ role, own, said: roleAt(page, assertion, hit.from) }] : []
+  })
+  let swapped = 0
+  let straight = 0
+  for (let i = 0; i < placed.length; i += 1) {
+    for (let k = i + 1; k < placed.length; k += 1) {
+      const [one, two] = [placed[i]!, placed[k]!]
+      if (one.own !== two.own || one.role === two.role || one.said === NONE || two.said === NONE) continue
+      if (one.said === two.role && two.said === one.role) swapped += 1
+      else if (one.said === one.role && two.said === two.role) straight += 1
+    }
+  }
+  return swapped > 0 && straight === 0
+}
+
+function roleAt(page: ReadPage, assertion: Assertion, i: number): Role {
+  for (let k = i - 1; k >= Math.max(assertion.subject.from, i - 3); k -= 1) {
+    const word = page.tokens[k]!.text
+    if (PREPOSITIONS.has(word)) return word === 'by' && passive(page, assertion) ? 'doer' : (LIKE[word] ?? word)
+    if (page.tokens[k]!.kind === 'sign' || isVerb(word)) break
+  }
+  if (!compares(page, assertion) && EQUATES.test(page.tokens[assertion.body.from]!.text) && !passive(page, assertion)) return NONE
+  const before = i < assertion.subject.to
+  if (passive(page, assertion)) return before ? 'done to' : 'after'
+  return before ? 'doer' : 'done to'
+}
+
+function compares(page: ReadPage, { subject, body }: Assertion): boolean {
+  for (let i = subject.from; i < body.to; i += 1) if (page.tokens[i]!.text === 'than') return true
+  return false
+}
+
+const BE = new Set(['is', 'are', 'was', 'were', 'be', 'been', 'being', 'get', 'gets', 'got'])
+
+function passive(page: ReadPage, { body }: Assertion): boolean {
+  for (let i = body.from; i < Math.min(body.to, body.from + 3); i += 1) {
+    if (!BE.has(page.tokens[i]!.text)) continue
+    for (let k = i + 1; k < Math.min(body.to, i + 3); k += 1) {
+      if (/(?:ed|en|wn|ung|ept|elt|ade|aid|old|ught|ound|orn)$/.test(page.tokens[k]!.text)) return true
+    }
+  }
+  return false
+}
