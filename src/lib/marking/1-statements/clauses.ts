@@ -30,10 +30,15 @@ export function findClauses(
   let clause = -1
   for (const { from, to } of statements) {
     clause += 1
+    // `↑ amplitude` or `amplitude ↑`: an arrow belongs to what it opens or closes, as the first one shows.
+    const arrow = tokens.slice(from, to).findIndex((t) => t.text === '↑' || t.text === '↓')
+    const opens = arrow === 0 || (arrow > 0 && tokens[from + arrow - 1]!.kind === 'sign')
     for (let i = from; i < to; i += 1) {
       const token = tokens[i]!
       const hyphen = token.text === '-' && !token.apart
-      if (token.kind === 'sign' && MARKS.has(token.text) && !hyphen) clause += 1
+      const closed = arrow >= 0 && !opens && i > from && /[↑↓]/.test(tokens[i - 1]!.text)
+      const opened = arrow >= 0 && opens && /[↑↓]/.test(token.text)
+      if (closed || opened || (token.kind === 'sign' && MARKS.has(token.text) && !hyphen)) clause += 1
       else if (i > from && token.kind === 'word') {
         if (JOINERS.has(words[i]!)) clause += 1
         else if (words[i] === 'and' && opensClause(words, i, from, to)) clause += 1

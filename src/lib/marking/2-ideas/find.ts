@@ -70,19 +70,26 @@ export class Finder {
     anchored: number,
     anchor: Hit,
   ): Piece | undefined {
-    const chosen: Hit[] = []
+    const placed = new Map<number, Hit>([[anchored, anchor]])
+    // First the things, then what has a direction: that belongs to the thing it stands beside in the wording.
+    const order = wording.units.map((_, u) => u).sort((x, y) => Number(binds(wording.units[x]!)) - Number(binds(wording.units[y]!)))
+    for (const u of order) {
+      if (u === anchored) continue
+      const unit = wording.units[u]!
+      const beside = binds(unit) ? besides(wording, u).map((k) => placed.get(k)).find(Boolean) : undefined
+      const hit = this.nearest(local[u]!, beside ?? anchor, unit, [...placed.values()])
+      if (hit && !(hit.slot && local[u]!.some((other) => other.sign === 1))) placed.set(u, hit)
+    }
     let got = 0
     let content = 0
     let directional = false
-    for (let u = 0; u < wording.units.length; u += 1) {
+    for (const [u, hit] of placed) {
       const unit = wording.units[u]!
-      const hit = u === anchored ? anchor : this.nearest(local[u]!, anchor, unit, chosen)
-      if (!hit || (hit.slot && local[u]!.some((other) => other.sign === 1))) continue
-      got += unit.weight * hit.strength * (u === anchored ? 1 : this.closeness(hit, anchor))
-      chosen.push(hit)
+      got += unit.weight * hit.strength * (u === anchored || binds(unit) ? 1 : this.closeness(hit, anchor))
       if (unit.weight >= 1) content += 1
       directional ||= unit.directional
     }
+    const chosen = [...placed.values()]
     const strength = got / total
     if (strength < MIN_COVER) return undefined
     return {
@@ -162,6 +169,15 @@ export class Finder {
     }
     return found
   }
+}
+
+const binds = (unit: Unit) => unit.directional || unit.near
+
+// The things that a word with a direction may belong to: the next in the wording, then the one before, then the rest.
+function besides(wording: ReadyWording, u: number): number[] {
+  const things = wording.units.map((_, k) => k).filter((k) => k !== u && !binds(wording.units[k]!))
+  const far = (k: number) => (k > u ? k - u : u - k + 0.5)
+  return things.sort((x, y) => far(x) - far(y))
 }
 
 // The words that the rest is looked for around: the heaviest that have no direction of their own, if there are any.

@@ -102,8 +102,11 @@ export function occurrenceOf(piece: Piece, statement: number): Occurrence {
 }
 
 export function bestOfEachSign(found: readonly Occurrence[]): Occurrence[] {
+  // `a thick wire has a higher resistance than a thin one`: thick and higher is what is said, thin and higher is not.
+  const fewest = Math.min(...found.map((o) => (o.opposites === 0 ? Infinity : o.opposites)))
+  const plain = found.filter((o) => o.opposites === 0 || o.opposites === fewest)
   const best = (sign: 1 | -1) =>
-    found.reduce<Occurrence | undefined>((a, b) => (b.sign === sign && (!a || b.strength > a.strength) ? b : a), undefined)
+    plain.reduce<Occurrence | undefined>((a, b) => (b.sign === sign && (!a || b.strength > a.strength) ? b : a), undefined)
   return [best(1), best(-1)].filter((o): o is Occurrence => o !== undefined)
 }
 

@@ -69,7 +69,7 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
     claims: everyClaim.map((claims, index) =>
       claims.map((claim) => ({
         ...claim,
-        occurrences: claim.occurrences.filter((o) => !subjects.isForeign(index, o)).map((o) => inRoles(index, o)),
+        occurrences: claim.occurrences.filter((o) => !subjects.isForeign(index, o)).map((o) => (claim.idea ? inRoles(index, o) : o)),
       })),
     ),
   }

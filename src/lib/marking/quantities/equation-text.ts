@@ -101,7 +101,7 @@ export function equationIn(
   return wrong
 }
 
-function relationsIn(
+export function relationsIn(
   tokens: readonly Token[],
   text: string,
   range: { readonly from: number; readonly to: number },
