@@ -7,7 +7,7 @@ import { runOf } from './status'
  * The best gap as a share of the days left, at the two ends of what was measured. Between them it lies on a straight
  * line in the logarithm of the days; outside them it stays where it ends.
  * Source: Cepeda, Vul, Rohrer, Wixted and Pashler (2008), Psychological Science 19(11), 1095–1102: the best gap fell
- * from about 20–40 % of a one-week delay to about 5–10 % of a one-year delay. The ends here are the middles of these.
+ * from about 20–40 % of a one-week delay to about 5–10 % of a one-year delay; the ends here are the middles of these.
  */
 export const SHARE_AT_A_WEEK = { days: 7, share: 0.3 } as const
 export const SHARE_AT_A_YEAR = { days: 365, share: 0.075 } as const
@@ -56,21 +56,28 @@ export function nextDate(sessions: readonly Session[], examDay?: Day): NextDate 
   const latest = sessions.at(-1)
   if (!latest) return { day: null, gapsOn: null, why: { rule: 'not-checked' } }
 
-  const from = latest.day
-  const gapsOn = latest.full ? null : from
-  const daysLeft = examDay === undefined ? -1 : daysBetween(from, examDay)
-  if (examDay !== undefined && (daysLeft === 0 || daysLeft === 1))
-    return { day: null, gapsOn, why: { rule: 'no-day-before-exam', from, examDay } }
-  if (!latest.full)
-    return { day: addDays(from, 1), gapsOn, why: { rule: 'after-gaps', from, gapDays: 1 } }
+  const { day: from, full } = latest
+  const gapsOn = full ? null : from
+  const exam = examDay !== undefined && examDay >= from ? examDay : undefined
+  const daysLeft = exam === undefined ? Infinity : daysBetween(from, exam)
+  if (exam !== undefined && daysLeft <= 1)
+    return { day: null, gapsOn, why: { rule: 'no-day-before-exam', from, examDay: exam } }
 
-  if (examDay !== undefined && daysLeft > 1) {
-    const share = gapShare(daysLeft)
-    const gapDays = Math.min(Math.max(1, Math.round(share * daysLeft)), daysLeft - 1)
-    const why = { rule: 'share-of-days-left', from, gapDays, examDay, daysLeft, share } as const
-    return { day: addDays(from, gapDays), gapsOn, why }
-  }
-  const run = runOf(sessions).length
-  const gapDays = GAPS_BY_RUN[Math.min(run, GAPS_BY_RUN.length) - 1] ?? 1
-  return { day: addDays(from, gapDays), gapsOn, why: { rule: 'by-run', from, gapDays, run } }
+  const why: NextReason & { gapDays: number } = !full
+    ? { rule: 'after-gaps', from, gapDays: 1 }
+    : exam !== undefined
+      ? { rule: 'share-of-days-left', from, examDay: exam, daysLeft, ...gapBefore(daysLeft) }
+      : { rule: 'by-run', from, ...gapByRun(runOf(sessions).length) }
+  return { day: addDays(from, why.gapDays), gapsOn, why }
 }
+
+/** At least a day and before the exam; `daysLeft` is 2 or more. */
+function gapBefore(daysLeft: number): { share: number; gapDays: number } {
+  const share = gapShare(daysLeft)
+  return { share, gapDays: Math.min(Math.max(1, Math.round(share * daysLeft)), daysLeft - 1) }
+}
+
+const gapByRun = (run: number): { run: number; gapDays: number } => ({
+  run,
+  gapDays: GAPS_BY_RUN[Math.min(run, GAPS_BY_RUN.length) - 1] ?? 1,
+})

@@ -37,7 +37,7 @@ export function whyUnused(key: string, raw: unknown): string | undefined {
   return isAside(key) ? 'A later one took its place when a backup was restored.' : undefined
 }
 
-/** Copies a raw value out of the way of what will be written at its key. Once only: the same value is not copied twice. */
+/** Copies a raw value out of the way of what will be written at its key; the same value is not copied twice. */
 export async function setAside(store: IDBObjectStore, key: string, raw: unknown): Promise<void> {
   const there = await rawEntries(store, asideKeysOf(key))
   if (there.some((entry) => sameJson(entry.raw, raw))) return

@@ -18,18 +18,20 @@ export const reading = <T>(work: (store: IDBObjectStore) => Promise<T>): Promise
  */
 export const writing = <T>(work: (store: IDBObjectStore) => Promise<T>): Promise<T> =>
   inStore('readwrite', async (store) => {
-    const committed = commit(store.transaction)
+    const ended = endOf(store.transaction)
+    let result: T
     try {
-      const result = await work(store)
-      await committed
-      return result
+      result = await work(store)
     } catch (cause) {
       // Without this, what was put before the failure would be committed: idb-keyval's setMany does so when its
       // second value cannot be cloned.
-      committed.catch(() => {})
       abort(store.transaction)
-      throw cause
+      // A request that was under way knows only that it was cut off; the transaction knows why.
+      throw wasClosed(cause) ? ((await ended) ?? cause) : cause
     }
+    const failure = await ended
+    if (failure) throw failure
+    return result
   })
 
 /** The keys and raw values of a range, or of everything. */
@@ -70,14 +72,14 @@ async function inStore<T>(
 }
 
 /**
- * Settles when the transaction does. idb-keyval's `promisifyRequest` would reject with `null` here, because the error
- * event of a request reaches its transaction before the transaction knows the error.
+ * What a transaction failed of; `undefined` once it is committed. idb-keyval's `promisifyRequest` would give `null`,
+ * because the error event of a request reaches its transaction before the transaction knows the error.
  */
-function commit(transaction: IDBTransaction): Promise<void> {
-  return new Promise((resolve, reject) => {
-    transaction.oncomplete = () => resolve()
+function endOf(transaction: IDBTransaction): Promise<Error | undefined> {
+  return new Promise((resolve) => {
+    transaction.oncomplete = () => resolve(undefined)
     transaction.onabort = () =>
-      reject(transaction.error ?? new DOMException('The transaction was cut off.', 'AbortError'))
+      resolve(transaction.error ?? new DOMException('The transaction was cut off.', 'AbortError'))
   })
 }
 

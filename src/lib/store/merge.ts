@@ -1,5 +1,5 @@
 /** Two copies of one record -> one that loses nothing of either. Pure. */
-import type { Check, Exam, MarkChange, Settings, TopicRating } from '../recall'
+import type { Check, MarkChange, Settings, TopicRating } from '../recall'
 import { sameJson } from './aside'
 import type { Kind } from './keys'
 import type { RecordOf } from './records'
@@ -19,23 +19,21 @@ export const MERGE: { readonly [K in Kind]: Merge<RecordOf[K]> } = {
 }
 
 /**
- * All changes of both, each once. What both began with stays in front; after it they are merged by time, and the
- * order of each is kept.
+ * All changes of both. What both began with stays in front; after it come the rest by time, the order of each kept: a
+ * clock may have been set back, so they are merged and not sorted.
  */
 export function uniteChanges(here: Check['changes'], there: Check['changes']): MarkChange[] {
   let common = 0
   while (common < here.length && sameJson(here[common], there[common])) common += 1
   const united = here.slice(0, common)
-  const [mine, theirs] = [here.slice(common), there.slice(common)]
-  while (mine.length > 0 || theirs.length > 0) {
-    const next = takesFirst(mine[0], theirs[0]) ? mine.shift() : theirs.shift()
-    if (next && !united.slice(common).some((change) => sameJson(change, next))) united.push(next)
+  const mine = here.slice(common)
+  const theirs = there.slice(common).filter((one) => !here.some((kept) => sameJson(kept, one)))
+  for (const change of theirs) {
+    while (mine[0] && mine[0].atMs <= change.atMs) united.push(...mine.splice(0, 1))
+    united.push(change)
   }
-  return united
+  return [...united, ...mine]
 }
-
-const takesFirst = (mine: MarkChange | undefined, theirs: MarkChange | undefined): boolean =>
-  mine !== undefined && (theirs === undefined || mine.atMs <= theirs.atMs)
 
 /** The later draft, with the text of both where neither holds the other's. */
 function mergeDrafts(here: Draft, there: Draft): Draft {
@@ -45,12 +43,13 @@ function mergeDrafts(here: Draft, there: Draft): Draft {
   return { ...later, text: `${older.text}\n\n${later.text}` }
 }
 
-const laterSyllabus = (here: KeptSyllabus, there: KeptSyllabus): KeptSyllabus =>
-  there.addedAtMs > here.addedAtMs ? there : here
+function laterSyllabus(here: KeptSyllabus, there: KeptSyllabus): KeptSyllabus {
+  return there.addedAtMs > here.addedAtMs ? there : here
+}
 
 /** This device's own settings, with the exams and ratings that only the backup has. */
 function mergeSettings(here: Settings, there: Settings): Settings {
-  const newExams = there.exams.filter((exam) => !here.exams.some((mine) => sameExam(mine, exam)))
+  const newExams = there.exams.filter((exam) => !here.exams.some((mine) => sameJson(mine, exam)))
   const newRatings = there.ratings.filter((r) => !here.ratings.some((mine) => sameTopic(mine, r)))
   return {
     ...here,
@@ -58,8 +57,6 @@ function mergeSettings(here: Settings, there: Settings): Settings {
     ratings: [...here.ratings, ...newRatings],
   }
 }
-
-const sameExam = (a: Exam, b: Exam): boolean => sameJson(a, b)
 
 const sameTopic = (a: TopicRating, b: TopicRating): boolean =>
   a.syllabusId === b.syllabusId && a.topicId === b.topicId

@@ -67,7 +67,8 @@ function sortOne<K extends Kind>(kind: K, raw: unknown, i: number, { good, aside
   if (read.ok) good.push({ kind, key: KEY_OF[kind](read.record), record: read.record } as Incoming)
   else if (read.newer)
     throw refusal(
-      `A record in this backup (${kind} ${i + 1}) was written by a newer Second Ink. Load the newest version, then try again.`,
+      `A record in this backup (${kind} ${i + 1}) was written by a newer Second Ink. ` +
+        'Load the newest version, then try again.',
     )
   else aside.push({ key: `${kind}/from a backup`, value: raw })
 }
