@@ -16,6 +16,8 @@ export interface Hit extends Posting {
 
 /** Below this share of its words a wording is not said. */
 const MIN_COVER = 0.62
+/** The same for a drafted wording: how much is missing is weighed over the whole point. */
+const MIN_LOOSE = 0.3
 /** A word with a direction belongs to what stands this near, in its own clause. */
 const BINDS_WITHIN = 5
 /** A preposition belongs to what stands this near. */
@@ -86,12 +88,12 @@ export class Finder {
     for (const [u, hit] of placed) {
       const unit = wording.units[u]!
       got += unit.weight * hit.strength * (u === anchored || binds(unit) ? 1 : this.closeness(hit, anchor))
-      if (unit.weight >= 1) content += 1
+      if (unit.weight >= (wording.loose ? 0.6 : 1)) content += 1
       directional ||= unit.directional
     }
     const chosen = [...placed.values()]
     const strength = got / total
-    if (strength < MIN_COVER) return undefined
+    if (strength < (wording.loose ? MIN_LOOSE : MIN_COVER)) return undefined
     return {
       strength: Math.min(1, strength),
       opposites: chosen.filter((hit) => hit.sign === -1).length,
@@ -186,7 +188,7 @@ function anchorsOf(wording: ReadyWording): number[] {
   const plain = indices.filter((u) => !wording.units[u]!.directional && !wording.units[u]!.near)
   const pool = plain.length > 0 ? plain : indices
   const most = Math.max(...pool.map((u) => wording.units[u]!.weight))
-  return pool.filter((u) => wording.units[u]!.weight === most)
+  return pool.filter((u) => wording.loose || wording.units[u]!.weight === most)
 }
 
 function within(hits: readonly Hit[], { from, to }: Statement): Hit[] {

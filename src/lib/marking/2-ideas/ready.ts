@@ -29,6 +29,8 @@ export interface ReadyWording {
   /** The wording itself denies: `not used up`, `no matter`. */
   readonly negated: boolean
   readonly exact: boolean
+  /** Drafted, not an author's: less than all of it may do. */
+  readonly loose: boolean
 }
 
 export interface ReadyIdea {
@@ -37,6 +39,9 @@ export interface ReadyIdea {
   readonly parts: readonly (readonly ReadyWording[])[]
   /** All its words stand in the topic's title: no evidence by itself. */
   readonly given: boolean
+  readonly loose: boolean
+  /** How much it weighs among the ideas of a drafted point. */
+  readonly weight: number
 }
 
 export interface ReadyPoint {
@@ -106,7 +111,7 @@ function makeReady(topic: Topic): ReadyTopic {
       point,
       drafted,
       ideas: [
-        ...ideas.map((idea) => readyIdea(idea, 'idea', titleKeys)),
+        ...ideas.map((idea) => (drafted ? loosened(readyIdea(idea, 'idea', titleKeys), weightOf) : readyIdea(idea, 'idea', titleKeys))),
         ...(point.steps ?? []).map((idea) => readyIdea(idea, 'step', titleKeys)),
       ],
       need: point.any ?? ideas.length + (point.steps?.length ?? 0),
@@ -143,8 +148,21 @@ export function readyIdea(idea: Idea, kind: ReadyIdea['kind'], titleKeys: Readon
     idea,
     kind,
     parts: parts.filter((part) => part.length > 0),
+    loose: false,
+    weight: 1,
     given: parts.every((part) => part.every((w) => w.units.every((u) => u.keys.every((k) => titleKeys.has(k))))),
   }
+}
+
+// In a drafted idea the words that few points share weigh most.
+function loosened(idea: ReadyIdea, weightOf: (key: string) => number): ReadyIdea {
+  const weighed = (unit: Unit): Unit => {
+    const rarest = Math.max(...unit.keys.map((key) => weightOf(key)))
+    return { ...unit, weight: unit.weight * (0.4 + 0.6 * (Number.isFinite(rarest) ? Math.max(0, rarest) : 1)) }
+  }
+  const parts = idea.parts.map((part) => part.map((w) => ({ ...w, loose: true, units: w.units.map(weighed) })))
+  const weight = parts.reduce((sum, part) => sum + Math.max(0, ...part.map((w) => w.units.reduce((s, u) => s + u.weight, 0))), 0)
+  return { ...idea, loose: true, weight, parts }
 }
 
 // `stops / prevents + building walls` denies the rest of the idea, as `cannot build walls` does.
@@ -155,11 +173,11 @@ function isPreventing(part: Part): boolean {
 function readyWording(wording: Wording): ReadyWording {
   const needed = wording.words.filter((slot) => !slot.optional).map((slot) => slot.text)
   const words = needed.length > 0 ? needed : wording.words.map((slot) => slot.text)
-  return { ...unitsOf(words.join(' '), wording.exact), exact: wording.exact }
+  return { ...unitsOf(words.join(' '), wording.exact), exact: wording.exact, loose: false }
 }
 
 function readySentence(text: string): ReadyWording {
-  return { ...unitsOf(text, false), exact: false }
+  return { ...unitsOf(text, false), exact: false, loose: false }
 }
 
 /** The units of a wording and whether it denies. Function words fall away unless nothing else is left. */

@@ -10,7 +10,7 @@ import { findClash, type ClashFound } from './clash'
 import { stepsInOrder } from './steps'
 import { rolesSwapped } from './roles'
 import { Subjects } from './subjects'
-import { SAID } from './thresholds'
+import { DRAFT_FULL, SAID, SAID_LOOSE } from './thresholds'
 import { carriedOn, windowsAt } from './together'
 
 /** Everything that judging one page needs, made once for the page. */
@@ -88,11 +88,11 @@ export function judge(open: Case, index: number): Judgement {
 
   let outcome: Outcome = 'missed'
   if (clash || order?.swapped) outcome = 'contradicted'
-  else if (needed > 0 && count >= needed) outcome = 'full'
+  else if (point.drafted ? (best?.cover ?? 0) >= DRAFT_FULL : needed > 0 && count >= needed) outcome = 'full'
   else if (best && countsAsPart(open, point, index, claims, said)) outcome = 'partial'
 
   const share = needed === 0 ? 0 : Math.min(1, count / needed)
-  const sureness = clash ? 0 : share * (best?.strength ?? 0)
+  const sureness = clash ? 0 : point.drafted ? (best?.cover ?? 0) : share * (best?.strength ?? 0)
   return {
     outcome,
     claims,
@@ -120,6 +120,8 @@ interface Window {
   readonly said: readonly (Occurrence | undefined)[]
   readonly count: number
   readonly strength: number
+  /** The share of the point's words that is said, each idea by its weight. */
+  readonly cover: number
 }
 
 /** The run of statements that says most of the point: most ideas, then the strongest, then the shortest and first. */
@@ -138,9 +140,9 @@ function bestWindow(open: Case, point: ReadyPoint, index: number, claims: readon
     for (const [from, to] of windows) {
       if (!wide && contrasts(claims, from, to)) continue
       const window = readWindow(claims, from, to)
-      const value = window.count + window.strength * 0.5 + open.about.share(index, s) * 0.3
-      if (window.count > 0 && (!best || value > valueOf(best))) {
-        best = { ...window, strength: window.strength }
+      const value = (point.drafted ? window.cover * claims.length : window.count + window.strength * 0.5) + open.about.share(index, s) * 0.3
+      if ((window.count > 0 || (point.drafted && window.cover > 0)) && (!best || value > valueOf(best))) {
+        best = window
         bestValue.set(best, value)
       }
     }
@@ -165,7 +167,7 @@ function readWindow(claims: readonly Claim[], from: number, to: number): Window 
   const turned = reverseArgument(claims, inside)
   const said = claims.map((claim) => {
     const options = claim.occurrences.filter(
-      (o) => inside(o) && o.strength >= SAID && (o.sign === 1 || turned.has(o)),
+      (o) => inside(o) && o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID) && (o.sign === 1 || turned.has(o)),
     )
     return options.reduce<Occurrence | undefined>(
       (best, o) => (!best || o.strength > best.strength ? o : best),
@@ -175,9 +177,21 @@ function readWindow(claims: readonly Claim[], from: number, to: number): Window 
   const found = said.filter((o): o is Occurrence => o !== undefined)
   return {
     said,
+    cover: coverOf(claims, (o) => inside(o) && (o.sign === 1 || turned.has(o))),
     count: found.length,
     strength: found.length === 0 ? 0 : found.reduce((sum, o) => sum + o.strength, 0) / found.length,
   }
+}
+
+function coverOf(claims: readonly Claim[], counts: (o: Occurrence) => boolean): number {
+  let got = 0
+  let whole = 0
+  for (const { occurrences, idea } of claims) {
+    const weight = idea?.weight ?? 1
+    whole += weight
+    got += weight * Math.max(0, ...occurrences.filter(counts).map((o) => o.strength))
+  }
+  return whole === 0 ? 0 : got / whole
 }
 
 /**
