@@ -60,10 +60,11 @@ async function playwrightsOwn() {
 function installed() {
   if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) return undefined
   console.log('No browser here: installing Debian’s chromium.')
-  const options = /** @type {const} */ ({
+  /** @type {import('node:child_process').SpawnSyncOptions} */
+  const options = {
     stdio: ['ignore', 'ignore', 'inherit'],
     env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-  })
+  }
   spawnSync('apt-get', ['update', '-qq'], options)
   spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], options)
   return onPath()

@@ -2,7 +2,8 @@ import { isDirectionWord, isNegation } from '../lexicon'
 import { isVerb } from '../words/verbs'
 import type { ReadPage } from './page'
 
-const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '↑', '↓', '+', '/', '*'])
+const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '↑', '↓'])
+const PARTS = new Set([',', ';', '/', '.', '&', '+'])
 const WORDS_THAT_RELATE = new Set(
   'because since so therefore than like as if when where which that who of by with without from to into between for during before after more less most least fewer each every per about around'.split(' '),
 )
@@ -26,15 +27,25 @@ export function bareTokens(page: ReadPage): Uint8Array {
   return bare
 }
 
+// One word between commas does nothing, even if it is a verb elsewhere.
+function alone(page: ReadPage, from: number, to: number, i: number): boolean {
+  const [before, after] = [page.tokens[i - 1], page.tokens[i + 1]]
+  return (i === from || before?.kind === 'sign') && (i + 1 >= to || after?.kind === 'sign')
+}
+
 function isBare(page: ReadPage, from: number, to: number): boolean {
+  const parts = page.tokens.slice(from, to).filter((t) => t.kind === 'sign' && PARTS.has(t.text)).length
   for (let i = from; i < to; i += 1) {
     const token = page.tokens[i]!
     if (token.kind === 'number') return false
     if (token.kind === 'sign') {
-      if (RELATIONS.has(token.text)) return false
-      if (token.text === '-' && token.apart && i > from) return false
+      // A colon or a dash before a list only heads it.
+      const heads = parts >= 2 && (token.text === ':' || token.text === '-')
+      if (RELATIONS.has(token.text) && !heads) return false
+      if (token.text === '-' && token.apart && i > from && !heads) return false
       continue
     }
+    if (alone(page, from, to, i)) continue
     if (token.kind !== 'word') continue
     const word = token.text
     if (isVerbAt(page, i) || isNegation(word) || isDirectionWord(word) || WORDS_THAT_RELATE.has(word)) return false

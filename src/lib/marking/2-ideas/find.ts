@@ -2,7 +2,7 @@ import type { Posting, ReadPage } from '../1-statements/page'
 import type { Statement } from '../1-statements/statements'
 import { isDirectionKey } from '../words/phrases'
 import { relatedTo } from '../words/relations'
-import { bestOfEachSign, combined, distance, occurrenceOf, type Occurrence, type Piece } from './occurrence'
+import { bestOfEachSign, combined, distance, occurrenceOf, saysSomethingElse, type Occurrence, type Piece } from './occurrence'
 import type { ReadyIdea, ReadyWording, Unit } from './ready'
 
 /** A unit found at a place, perhaps by a related word. */
@@ -33,7 +33,7 @@ export class Finder {
     return this.candidates(idea).flatMap((index) => {
       const statement = this.page.statements[index]!
       const options = idea.parts.map((part) => part.flatMap((wording) => this.wordingIn(wording, statement)))
-      const found = combined(options, this.page).map((piece) => occurrenceOf(piece, index))
+      const found = combined(options, this.page).filter((piece) => !saysSomethingElse(piece)).map((piece) => occurrenceOf(piece, index))
       return idea.kind === 'step' ? found : bestOfEachSign(found)
     })
   }
@@ -97,6 +97,7 @@ export class Finder {
     return {
       strength: Math.min(1, strength),
       opposites: chosen.filter((hit) => hit.sign === -1).length,
+      slots: chosen.filter((hit) => hit.sign === -1 && hit.slot).length,
       denied: chosen.some((hit) => this.negatedAt(hit)),
       denies: wording.negated,
       at: chosen.map(({ from, to }) => ({ from, to })).sort((a, b) => a.from - b.from),

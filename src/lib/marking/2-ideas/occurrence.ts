@@ -8,6 +8,8 @@ export interface Piece {
   readonly strength: number
   /** Words that stand as their opposites. */
   readonly opposites: number
+  /** Those among them that only exclude the word (import for export): turning them round again says something else. */
+  readonly slots: number
   /** The page denies it. */
   readonly denied: boolean
   /** The wording itself is a denial (`not used up`). */
@@ -75,6 +77,7 @@ function joined(one: Piece, two: Piece, apart: number): Piece {
   return {
     strength: Math.min(one.strength, two.strength) * (apart <= 8 ? 1 : apart <= 16 ? 0.92 : 0.8),
     opposites: one.opposites + two.opposites,
+    slots: one.slots + two.slots,
     denied: one.denied || two.denied,
     denies: one.denies || two.denies,
     at: [...one.at, ...two.at].sort((a, b) => a.from - b.from),
@@ -100,6 +103,8 @@ export function occurrenceOf(piece: Piece, statement: number): Occurrence {
     opposites,
   }
 }
+
+export const saysSomethingElse = ({ opposites, slots }: Piece): boolean => slots > 0 && opposites > slots
 
 export function bestOfEachSign(found: readonly Occurrence[]): Occurrence[] {
   // `a thick wire has a higher resistance than a thin one`: thick and higher is what is said, thin and higher is not.

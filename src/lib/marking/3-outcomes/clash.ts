@@ -79,7 +79,7 @@ function plainlyDenied({ page }: Case, o: Occurrence): boolean {
   const first = o.at.find(({ from }) => page.negatedBy[from]! >= 0)
   if (!first) return false
   const negator = page.negatedBy[first.from]!
-  if (first.from - negator > 5) return false
+  if (first.from - negator > 3) return false
   const { from, to } = page.statements[o.statement]!
   for (let i = from; i < to; i += 1) {
     if (/^(?:unless|until|nobody|nothing|wrong|only)$/.test(page.tokens[i]!.text)) return false

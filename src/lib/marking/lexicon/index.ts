@@ -5,7 +5,7 @@
 import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
 import { joinedForms } from './joined'
 import { keptApart as keptApartData } from './kept-apart'
-import { isKnownWord } from './known-words'
+import { isKnownWord } from './known'
 import { opposites } from './opposites'
 import { rowsOf, wordsOf } from './rows'
 import { shorthand } from './shorthand'

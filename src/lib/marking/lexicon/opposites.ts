@@ -102,12 +102,12 @@ allow, let, permit >< prevent, block, forbid
 cause >< prevent
 # protect and harm are not opposites of one scale
 attack >< defend
-import >< export
-buy, purchase >< sell
+! import >< export
+! buy, purchase >< sell
 borrow >< lend
 save, saving >< spend, spending
 earn >< spend
-input >< output
+! input >< output
 encrypt >< decrypt
 encode >< decode
 upload >< download
@@ -122,24 +122,24 @@ direct >< indirect
 active >< passive
 constant, fixed, stay the same, unchanged >< change, changing, vary, variable
 independent >< dependent
-public >< private
+! public >< private
 conscious >< unconscious
-primary >< secondary
+! primary >< secondary
 internal >< external
-dominant >< recessive
+! dominant >< recessive
 concave >< convex
-aerobic >< anaerobic
+! aerobic >< anaerobic
 domestic >< foreign
-male >< female
+! male >< female
 alive, living >< dead, non-living
 true >< false
 visible >< invisible
 natural >< artificial
 renewable >< non-renewable
-short-term >< long-term
-proactive >< retroactive
-primacy >< recency
+! short-term >< long-term
+! proactive >< retroactive
+! primacy >< recency
 elastic >< inelastic
-constructive >< destructive
-spring tide >< neap tide
+! constructive >< destructive
+! spring tide >< neap tide
 `
