@@ -49,6 +49,8 @@ function negatorLength(words: readonly string[], i: number, to: number): number 
   const next = i + 1 < to ? words[i + 1]! : ''
   if (NEGATORS.has(word)) {
     if ((word === 'not' && (next === 'only' || next === 'just')) || (word === 'no' && next === 'matter' && words[i + 2] === 'how')) return 0
+    // `no. of waves` is a number
+    if (word === 'no' && (next === 'of' || (next === '.' && words[i + 2] === 'of'))) return 0
     if (word === 'no' && (next === 'doubt' || next === 'wonder' || next === 'wait')) return 0
     if ((word === 'lack' || word === 'lacks' || word === 'absence') && next === 'of') return 2
     return 1

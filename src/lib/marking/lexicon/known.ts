@@ -18,8 +18,8 @@ const ENDINGS: readonly (readonly [RegExp, readonly string[]])[] = [
   [/(?:s|x|z|ch|sh|o)es$/, ['$']],
   [/s$/, ['']],
   [/ied$/, ['y']],
-  [/(?:ed|er|est|ing)$/, ['', 'e']],
-  [/(?:er|est)$/, ['']],
+  [/(?:ed|ing)$/, ['', 'e']],
+  [/(?:er|est)$/, ['', 'e']],
   [/ily$/, ['y']],
   [/ly$/, ['', 'le']],
   [/'s$/, ['']],
@@ -34,7 +34,9 @@ export function isKnownWord(word: string): boolean {
     if (!hit) continue
     for (const end of instead) {
       const base = end === '$' ? word.slice(0, -2) : word.slice(0, hit.index) + end
-      if (base.length > 2 && list.has(base)) return true
+      // Comparatives are of short words (denser, but not indicater); and a short base may be an accident (suply is not sup + ly).
+      if (/(?:er|est)$/.test(word) && base.length > 5) continue
+      if (base.length > (/(?:ly|er|est|ed|ing)$/.test(word) ? 3 : 2) && list.has(base)) return true
       // planned: the last letter is doubled before the ending
       if (end === '' && /([bdgklmnprt])\1$/.test(base) && list.has(base.slice(0, -1))) return true
     }

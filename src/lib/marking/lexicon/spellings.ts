@@ -17,7 +17,6 @@ catalysed=catalyzed
 centre=center
 centred=centered
 centres=centers
-cheque=check
 colour=color
 colours=colors
 coloured=colored

@@ -16,7 +16,7 @@ get, obtain, receive, gain
 get rid of, remove, eliminate, take away
 help, aid, assist, support
 change, alter, vary, modify
-change into, turn into, convert, transform, become
+change into, turn into, convert, transform, become, translate
 keep, store, hold, retain
 keep going, continue, carry on, go on
 again and again, over and over, repeatedly, repeat, keep happening, keeps on, all over again

@@ -2,7 +2,7 @@ import type { Equation } from '../../syllabus/types'
 import type { Token } from '../1-statements/tokens'
 import type { Span } from '../types'
 import { keyOfToken, phraseEnd, phraseOf, type Phrase } from '../words/phrases'
-import { expressionOf, sameRelation, symbolsIn, type Relation, type Term } from './algebra'
+import { expressionOf, sameRelation, symbolsIn, type Expression, type Relation, type Term } from './algebra'
 import { numbersIn } from './numbers'
 
 /** An equation point made ready: the relation and the words for each of its symbols. */
@@ -101,7 +101,7 @@ export function equationIn(
   return wrong
 }
 
-export function relationsIn(
+function relationsIn(
   tokens: readonly Token[],
   text: string,
   range: { readonly from: number; readonly to: number },
@@ -111,19 +111,30 @@ export function relationsIn(
   for (const run of runsOf(piecesIn(tokens, text, range, names))) {
     const sides = sidesOf(run)
     for (let i = 0; i + 1 < sides.length; i += 1) {
-      const [left, right] = [sides[i]!, sides[i + 1]!]
-      const one = expressionOf(arranged(left))
-      const two = expressionOf(arranged(right))
-      if (!one || !two) continue
-      const first = left[0]!
-      const last = right[right.length - 1]!
-      found.push({
-        relation: { left: one, right: two },
-        span: { start: tokens[first.from]!.start, end: tokens[last.to - 1]!.end },
-      })
+      // What follows may go on to something else: the longest beginning of the right side and end of the left that is an expression.
+      for (const [left, one] of shortened(sides[i]!, (side, cut) => side.slice(cut))) {
+        for (const [right, two] of shortened(sides[i + 1]!, (side, cut) => side.slice(0, side.length - cut))) {
+          const first = left[0]!
+          const last = right[right.length - 1]!
+          found.push({
+            relation: { left: one, right: two },
+            span: { start: tokens[first.from]!.start, end: tokens[last.to - 1]!.end },
+          })
+        }
+      }
     }
   }
   return found
+}
+
+function shortened(side: readonly Piece[], cutOf: (side: readonly Piece[], cut: number) => readonly Piece[]) {
+  const read: [readonly Piece[], Expression][] = []
+  for (let cut = 0; cut < side.length && cut < 24 && read.length < 4; cut += 1) {
+    const shorter = trimmedSide([...cutOf(side, cut)])
+    const expression = shorter.length === 0 ? undefined : expressionOf(arranged(shorter))
+    if (expression) read.push([shorter, expression])
+  }
+  return read
 }
 
 function piecesIn(

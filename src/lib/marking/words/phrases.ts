@@ -40,6 +40,7 @@ const SIGN_WORDS: Readonly<Record<string, string>> = {
   '@': 'at',
   '>': 'above',
   '<': 'below',
+  '->': 'become',
   '÷': 'divide',
   '*': 'multiply',
 }

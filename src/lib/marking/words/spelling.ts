@@ -29,15 +29,17 @@ interface Entry {
 export function vocabularyOf(terms: ReadonlySet<string>, common: readonly string[]): Vocabulary {
   const own = entriesOf([...terms].filter((word) => word.length > 3))
   const general = entriesOf(common.filter((word) => word.length > 3 && !terms.has(word)))
+  const generalWords = new Set(common)
   const corrections = new Map<string, string | undefined>()
 
   // `equilib`, `constr`: the beginning of one word of the topic only.
   const beginning = (word: string): string | undefined => {
-    const whole = own.filter((entry) => entry.word.length > word.length + 1 && entry.word.startsWith(word)).map((entry) => entry.word)
+    const whole = own.filter((entry) => entry.word.length > word.length + (word.length > 6 ? 0 : 1) && entry.word.startsWith(word)).map((entry) => entry.word)
     return whole.length > 0 && new Set(whole.map(keyOf)).size === 1 ? whole[0] : undefined
   }
   const correct = (word: string): string | undefined => {
-    if (word.length < 4 || terms.has(word) || !/^[a-z']+$/.test(word) || isKnown(word)) return undefined
+    if (word.length === 3 && !terms.has(word) && !isKnown(word)) return beginning(word)
+    if (word.length < 4 || terms.has(word) || generalWords.has(word) || !/^[a-z']+$/.test(word) || isKnown(word)) return undefined
     return beginning(word) ?? nearest(word, own, general)
   }
   return {
@@ -97,11 +99,11 @@ function nearest(word: string, own: readonly Entry[], general: readonly Entry[])
   const look = (entries: readonly Entry[], isOwn: boolean) => {
     for (const entry of entries) {
       const allowed = editsAllowed(Math.min(word.length, entry.word.length))
-      if (Math.abs(entry.word.length - word.length) > allowed) continue
-      if (bitCount(entry.letters ^ letters) > 2 * allowed) continue
+      if (Math.abs(entry.word.length - word.length) > allowed + 1) continue
+      if (bitCount(entry.letters ^ letters) > 2 * allowed + 1) continue
       const edits = levenshtein.DamerauLevenshteinDistance(word, entry.word, { restricted: true })
       const alike = sound !== '' && entry.sound === sound
-      const limit = alike ? allowed : Math.max(1, allowed - 1)
+      const limit = alike ? allowed + (isOwn && word.length > 5 ? 1 : 0) : Math.max(1, allowed - 1)
       if (edits > limit) continue
       // Sound settles what edits leave equal; the first letter is rarely wrong.
       const cost = edits - (alike ? 0.6 : 0) + (entry.word[0] === word[0] ? 0 : 0.5) + (isOwn ? 0 : 0.3)
