@@ -35,6 +35,12 @@ export function findCorrections(
   return struck
 }
 
+/** Does the statement begin by taking back the one before it? */
+export function opensWithCorrection(tokens: readonly Token[], statement: Statement): boolean {
+  const words = tokens.slice(0, statement.to).map((token) => token.text)
+  return markerAt(tokens, words, statement.from, statement) > 0
+}
+
 function strikeThrough(tokens: readonly Token[], struck: Uint8Array): void {
   let open = -1
   for (let i = 0; i < tokens.length; i += 1) {

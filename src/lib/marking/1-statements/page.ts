@@ -3,6 +3,7 @@ import { isSignWord, keyOfToken, numberKey } from '../words/phrases'
 import { numbersIn } from '../quantities/numbers'
 import { isStopWord } from '../lexicon'
 import type { Vocabulary } from '../words/spelling'
+import { carriedSubjects } from './carry'
 import { findCorrections } from './corrections'
 import { findClauses } from './clauses'
 import { findNegations } from './negation'
@@ -34,6 +35,9 @@ export interface ReadPage {
   readonly struck: Uint8Array
   readonly postings: ReadonlyMap<string, readonly Posting[]>
 }
+
+/** How sure it is that a pronoun stands for the subject before it. */
+const CARRIED = 0.85
 
 const RAISED: Readonly<Record<string, string>> = { '²': '2', '³': '3' }
 
@@ -112,12 +116,13 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     const next = i + 1 + hyphen
     return tokens[next]?.kind === 'word' && (hyphen === 0 || !tokens[next]!.apart) ? next : -1
   }
-  for (const list of postings.values()) list.sort((a, b) => a.from - b.from || a.to - b.to)
-
   const clauseOf = findClauses(tokens, words, statements)
   const { negated, negatedBy } = findNegations(tokens, words, statements, clauseOf)
   const struck = findCorrections(tokens, words, statements, clauseOf)
-  return { text, tokens, keys, statements, statementOf, clauseOf, negated, negatedBy, struck, postings }
+  const page = { text, tokens, keys, statements, statementOf, clauseOf, negated, negatedBy, struck, postings }
+  for (const { at, key } of carriedSubjects(page)) post(key, { from: at, to: at + 1, strength: CARRIED })
+  for (const list of postings.values()) list.sort((a, b) => a.from - b.from || a.to - b.to)
+  return page
 }
 
 /** The content keys of a statement: what it is about, without function words. */

@@ -61,6 +61,7 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
       if (!hit) continue
       const same = compareReactions(hit, point.reaction)
       const span = { start: statement.start + hit.span.start, end: statement.start + hit.span.end }
+      // A reaction with other species is another reaction and says nothing of this one.
       if (same !== 'other') found.push(occurrenceAt(page, statement, span, same === 'same' ? 1 : -1, 1))
     }
   }
@@ -101,5 +102,6 @@ function occurrenceAt(
     content: 2,
     opposites: 0,
     denied: false,
+    slots: 0,
   }
 }

@@ -35,6 +35,7 @@ export interface Occurrence {
   readonly at: readonly Range[]
   readonly directional: boolean
   readonly content: number
+  readonly slots: number
   /** The page denies it; -1 without that: the idea is a denial, and the page leaves the `not` out. */
   readonly denied: boolean
   /** Words that stand as their opposites: 2 may still be the right statement, said in reverse. */
@@ -101,6 +102,7 @@ export function occurrenceOf(piece: Piece, statement: number): Occurrence {
     content,
     denied,
     opposites,
+    slots: piece.slots,
   }
 }
 

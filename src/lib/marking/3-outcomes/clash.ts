@@ -1,3 +1,4 @@
+import { isDirectionWord } from '../lexicon'
 import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { Clash } from '../types'
@@ -42,6 +43,7 @@ function turnedRound(
       if (o.sign === 1 || o.strength < CLASHES || counted.has(o) || takenBack(open, o)) continue
       if (saidIn(claim, o.statement) || inReverse(claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
+      if (o.slots > 0 && o.content < 2) continue
       if (o.turned === 'negated' && !deniesThePoint(open, index, o)) continue
       return { kind: o.turned ?? 'opposite', statement: o.statement, at: o.at, against }
     }
@@ -79,7 +81,8 @@ function plainlyDenied({ page }: Case, o: Occurrence): boolean {
   const first = o.at.find(({ from }) => page.negatedBy[from]! >= 0)
   if (!first) return false
   const negator = page.negatedBy[first.from]!
-  if (first.from - negator > 3) return false
+  if (first.from - negator > 4) return false
+  for (let i = negator + 1; i < first.from; i += 1) if (isDirectionWord(page.tokens[i]!.text)) return false
   const { from, to } = page.statements[o.statement]!
   for (let i = from; i < to; i += 1) {
     if (/^(?:unless|until|nobody|nothing|wrong|only)$/.test(page.tokens[i]!.text)) return false

@@ -3,6 +3,7 @@ import { readPage, type ReadPage } from '../1-statements/page'
 import { Finder } from '../2-ideas/find'
 import type { ReadyPoint, ReadyTopic, Unit } from '../2-ideas/ready'
 import { isDirectional } from '../words/relations'
+import { isStopWord } from '../lexicon'
 import { isVerb } from '../words/verbs'
 
 /** What a thing is in an assertion: before or after the verb, or bound to by a preposition. */
@@ -80,7 +81,7 @@ function roleAt(page: ReadPage, assertion: Assertion, i: number): Role {
   for (let k = i - 1; k >= Math.max(assertion.subject.from, i - 3); k -= 1) {
     const word = page.tokens[k]!.text
     if (PREPOSITIONS.has(word)) return word === 'by' && passive(page, assertion) ? 'doer' : (LIKE[word] ?? word)
-    if (page.tokens[k]!.kind === 'sign' || isVerb(word)) break
+    if (page.tokens[k]!.kind === 'sign' || !isStopWord(word)) break
   }
   if (!compares(page, assertion) && EQUATES.test(page.tokens[assertion.body.from]!.text) && !passive(page, assertion)) return NONE
   const before = i < assertion.subject.to

@@ -3,7 +3,7 @@
  * Everything here is about surface forms: lower-case words as typed. Keys are made of them in `words/keys.ts`.
  */
 import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
-import { joinedForms } from './joined'
+import { joined as joinedData } from './joined'
 import { keptApart as keptApartData } from './kept-apart'
 import { isKnownWord } from './known'
 import { opposites } from './opposites'
@@ -11,13 +11,13 @@ import { rowsOf, wordsOf } from './rows'
 import { shorthand } from './shorthand'
 import { soundAlikes as soundAlikeData } from './sound-alikes'
 import { spellings } from './spellings'
-import { directionalPrepositions, filler, stopWords } from './stop-words'
+import { directional, fillers as fillerData, negations as negationData, stopWords } from './stop-words'
 import { scienceSynonyms, synonyms } from './synonyms'
 
 const stops = wordsOf(stopWords)
-const fillers = wordsOf(filler)
-const directions = wordsOf(directionalPrepositions)
-const negations = new Set('not no never without cannot neither nor none nothing nobody hardly'.split(' '))
+const fillers = wordsOf(fillerData)
+const directions = wordsOf(directional)
+const negations = wordsOf(negationData)
 
 export const isStopWord = (word: string): boolean => stops.has(word)
 /** Words that carry little: they may be left out, but help where they are said. */
@@ -54,7 +54,7 @@ for (const row of rowsOf(keptApartData)) {
 export const keptApart = (word: string): string | undefined => apart.get(word)
 
 const joinedKeys = new Map<string, string>()
-for (const row of rowsOf(joinedForms)) {
+for (const row of rowsOf(joinedData)) {
   const forms = row.split('=').map((word) => word.trim()).filter(Boolean)
   const stems = forms.map((form) => (/^[a-z]+$/.test(form) ? stemmer.stem(form) : form))
   // A stem that an earlier line already gave a key keeps it, and hands it to the whole line.

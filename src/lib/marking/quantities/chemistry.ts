@@ -13,7 +13,7 @@ export interface Reaction {
 const SUB = '₀₁₂₃₄₅₆₇₈₉'
 const SUPER = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 const ARROW = /\s*(?:<?[-=–—]{1,3}>|→|⟶|⇒|⇌|⇋|↔|\b(?:reacts?\s+to\s+(?:give|form|make|produce)|gives?|forms?|makes?|produces?|becomes?|goes\s+to)\b|=)\s*/iu
-const STATE = /\((?:s|l|g|aq)\)/giu
+const STATE = /\((?:s|l|g|aq)\)|\(?\s*\+\s*(?:energy|heat|light)\s*\)?/giu
 // Reads one species: how many, the formula, and its charge.
 const SPECIES =
   /^(\d+)?\s*((?:[A-Z][a-z]?\d*|\((?:[A-Z][a-z]?\d*)+\)\d*|\[(?:[A-Z][a-z]?\d*)+\]\d*)+|e)\s*(?:\^?\{?(\d*[+-]+|[+-]\d+)\}?)?$/
@@ -82,7 +82,7 @@ function speciesOf(part: string, expected: ReadonlySet<string>, named: NameToFor
   const hit = SPECIES.exec(part.replace(/\s+(?=\^?\d*[+-]$)/, ''))
   if (hit) {
     return {
-      formula: plainFormula(hit[2]!, hit[3]),
+      formula: ionOf(hit[2]!, hit[3], expected),
       count: hit[1] ? Number(hit[1]) : 1,
       counted: true,
     }
@@ -109,6 +109,15 @@ function split(formula: string): [string, string | undefined] {
   return charge === undefined ? [hit[1]!, hit[2]] : [body, charge]
 }
 
+// `Cu2+` is read as Cu²⁺, unless the reaction in question has Cu₂⁺; one element with a number and a bare sign is an ion.
+function ionOf(formula: string, charge: string | undefined, expected: ReadonlySet<string>): string {
+  const plain = plainFormula(formula, charge)
+  const digits = /^(.*?[A-Za-z)\]])(\d)$/.exec(formula)
+  if (!digits || !charge || /\d/.test(charge) || expected.has(plain)) return plain
+  const ion = plainFormula(digits[1]!, digits[2]! + charge)
+  return expected.has(ion) || /^[A-Z][a-z]?$/.test(digits[1]!) ? ion : plain
+}
+
 function plainFormula(formula: string, charge: string | undefined): string {
   return formula.toLowerCase() + (charge ? `^${chargeOf(charge)}` : '')
 }
@@ -121,17 +130,23 @@ function chargeOf(charge: string): string {
   return `${size === 1 ? '' : size}${sign}`
 }
 
-export type ReactionJudgement = 'same' | 'unbalanced' | 'reversed' | 'other'
+export type ReactionJudgement = 'same' | 'wrong' | 'other'
 
-/** Same species and the same numbers or a multiple of them? A reaction in names has no numbers to be wrong. */
+/**
+ * Same species and the same numbers or a multiple of them? A reaction in names has no numbers to be wrong. It is a wrong form of the
+ * reference, and not some other reaction, where one side or the whole has the same species.
+ */
 export function compareReactions(one: Reaction, reference: Reaction): ReactionJudgement {
-  if (sameSpecies(one.from, reference.to) && sameSpecies(one.to, reference.from)) {
-    if (!sameSpecies(one.from, reference.from)) return 'reversed'
-  }
-  if (!sameSpecies(one.from, reference.from) || !sameSpecies(one.to, reference.to)) return 'other'
-  if (!one.counted) return 'same'
+  const from = sameSpecies(one.from, reference.from)
+  const to = sameSpecies(one.to, reference.to)
+  if (from && to) return !one.counted || inProportion(one, reference) ? 'same' : 'wrong'
+  const whole = ({ from: a, to: b }: Reaction): Side => new Map([...a, ...b])
+  return from || to || sameSpecies(whole(one), whole(reference)) ? 'wrong' : 'other'
+}
+
+function inProportion(one: Reaction, reference: Reaction): boolean {
   const ratios = [...ratiosOf(one.from, reference.from), ...ratiosOf(one.to, reference.to)]
-  return ratios.every((ratio) => Math.abs(ratio - ratios[0]!) < 1e-9) ? 'same' : 'unbalanced'
+  return ratios.every((ratio) => Math.abs(ratio - ratios[0]!) < 1e-9)
 }
 
 function sameSpecies(one: Side, two: Side): boolean {

@@ -2,7 +2,7 @@ import type { Equation } from '../../syllabus/types'
 import type { Token } from '../1-statements/tokens'
 import type { Span } from '../types'
 import { keyOfToken, phraseEnd, phraseOf, type Phrase } from '../words/phrases'
-import { expressionOf, sameRelation, symbolsIn, type Expression, type Relation, type Term } from './algebra'
+import { expressionOf, sameRelation, symbolsIn, symbolsOf, type Expression, type Relation, type Term } from './algebra'
 import { numbersIn } from './numbers'
 
 /** An equation point made ready: the relation and the words for each of its symbols. */
@@ -62,12 +62,13 @@ const EQUALS = new Set(
   'equals equal is are was gives give giving makes make get gets got = -> means find finds finding calculate calculated calculating work works worked'.split(' '),
 )
 const FILL = new Set(
-  'the a an of its their this that it you we then by can could be found out up from to as your if i they one have ve will which always just and also taken all on whole thing answer so'.split(' '),
+  'the a an of its their this that it you we then by can could be found out up from to as your if i they one have ve will unit units each every much many how which always just and also taken all on whole thing answer so'.split(' '),
 )
 const SIGNS: Readonly<Record<string, Term>> = {
   '*': op('*'), '/': op('/'), '÷': op('/'), '+': op('+'), '-': op('-'), '^': op('^'), '(': op('('), ')': op(')'), '√': op('root'),
 }
 const RAISED: Readonly<Record<string, number>> = { '²': 2, '³': 3 }
+const PARTS_OF_ONE: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 }
 
 /** Undefined where the author's equation itself cannot be read as algebra. */
 export function readyEquation(equation: Equation, tokens: readonly Token[], text: string): ReadyEquation | undefined {
@@ -98,7 +99,33 @@ export function equationIn(
     if (sameRelation(relation, ready.relation)) return { right: true, span }
     wrong ??= { right: false, span }
   }
-  return wrong
+  return wrong ?? toldOf(ready, tokens, text, range)
+}
+
+/** `Density …: it is the ratio of mass to volume`: what it is equal to is told, and the quantity itself is named before. */
+function toldOf(
+  ready: ReadyEquation,
+  tokens: readonly Token[],
+  text: string,
+  range: { readonly from: number; readonly to: number },
+): EquationFound | undefined {
+  const wanted = symbolsIn(ready.relation)
+  const pieces = piecesIn(tokens, text, range, ready.names)
+  for (const run of runsOf(pieces)) {
+    for (const side of sidesOf(run)) {
+      for (const [shorter, expression] of shortened(side, (s, cut) => s.slice(0, s.length - cut))) {
+        const symbols = symbolsOf(expression)
+        const missing = [...wanted].filter((name) => !symbols.has(name))
+        if (missing.length !== 1 || symbols.size !== wanted.size - 1 || symbols.size < 2) continue
+        const named = pieces.find((p) => p.to <= shorter[0]!.from && p.is === 'term' && p.term.kind === 'symbol' && p.term.name === missing[0])
+        if (!named) continue
+        const relation = { left: { kind: 'symbol', name: missing[0]! } as const, right: expression }
+        const span = { start: tokens[named.from]!.start, end: tokens[shorter[shorter.length - 1]!.to - 1]!.end }
+        return { right: sameRelation(relation, ready.relation), span }
+      }
+    }
+  }
+  return undefined
 }
 
 function relationsIn(
@@ -158,7 +185,7 @@ function piecesIn(
     }
     const token = tokens[i]!
     const raw = text.slice(token.start, token.end)
-    if (token.text === '-' && token.apart && dashRelates && tokens[i + 1]?.apart) {
+    if (dashRelates && (token.text === ':' || (token.text === '-' && token.apart)) && tokens[i + 1]?.apart) {
       pieces.push({ is: 'equals', from: i, to: i + 1 })
       i += 1
       continue
@@ -193,6 +220,7 @@ function piecesIn(
 function plainPiece(token: Token, raw: string, i: number, before: readonly Piece[]): Piece {
   const at = { from: i, to: i + 1 }
   if (RAISED[raw] !== undefined) return { is: 'term', term: op('^'), ...at }
+  if (PARTS_OF_ONE[raw] !== undefined) return { is: 'term', term: num(PARTS_OF_ONE[raw]), ...at }
   if (token.kind === 'number') return { is: 'term', term: num(Number(token.text)), ...at }
   const last = before[before.length - 1]
   if (token.text === 'x' && last?.is === 'term') return { is: 'term', term: op('*'), ...at }
@@ -262,7 +290,10 @@ function* runsOf(pieces: readonly Piece[]): Generator<Piece[]> {
   let run: Piece[] = []
   for (const [i, piece] of pieces.entries()) {
     // "The time a download needs is …": a few words between a quantity and the equals sign only describe it.
-    const describes = run.some((p) => p.is === 'term') && pieces.slice(i, i + 4).some((p) => p.is === 'equals')
+    const next = pieces.slice(i, i + 4).find((p) => p.is !== 'gap' && p.is !== 'fill')
+    const before = run.findLast((p) => p.is !== 'gap' && p.is !== 'fill')
+    const named = before?.is === 'term' && before.term.kind === 'symbol'
+    const describes = named && (next?.is === 'equals' || (next?.is === 'term' && next.term.kind === 'op' && next.term.op === '/'))
     if (piece.is !== 'gap' || describes) {
       run.push(piece)
       continue
@@ -334,11 +365,14 @@ function arranged(side: readonly Piece[]): Term[] {
     }
   }
   const terms: Term[] = []
-  for (const piece of side) {
+  for (const [i, piece] of side.entries()) {
+    // `half x mass`: the sign is there already.
+    const signed = side.slice(i + 1).find((p) => p.is === 'term' || p.is === 'prefix')
+    const times = signed?.is === 'term' && signed.term.kind === 'op' ? [] : [op('*')]
     if (piece.is === 'prefix') {
       if (piece.word === 'root') terms.push(op('root'))
-      else if (piece.word === 'twice') terms.push(num(2), op('*'))
-      else if (piece.word === 'half') terms.push(num(0.5), op('*'))
+      else if (piece.word === 'twice') terms.push(num(2), ...times)
+      else if (piece.word === 'half') terms.push(num(0.5), ...times)
       continue
     }
     if (piece.is !== 'term') continue

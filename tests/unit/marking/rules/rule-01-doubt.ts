@@ -5,7 +5,10 @@ export const examples: readonly RuleExample[] = [
     subject: 'trade',
     point: {
       text: 'A tariff raises the price of imports, so home producers sell more.',
-      ideas: ['raises / increases + price of imports', 'home producers / domestic firms + sell more'],
+      ideas: [
+        'raises / increases + price of imports',
+        'home producers / domestic firms + sell more',
+      ],
     },
     says: 'A tariff does something to the price of imports and that has an effect on domestic firms as well. Quotas are a limit on quantity.',
     outcome: 'missed',
@@ -143,7 +146,10 @@ export const examples: readonly RuleExample[] = [
     subject: 'trade',
     point: {
       text: 'A weaker currency makes imports cost more, which can raise inflation.',
-      ideas: ['imports + cost more / dearer / more expensive', 'inflation + rise(s) / raise(s) / higher'],
+      ideas: [
+        'imports + cost more / dearer / more expensive',
+        'inflation + rise(s) / raise(s) / higher',
+      ],
     },
     says: 'if the pound gets weak, imports become more expensive to bring in & this can push inflation higher',
     outcome: 'full',

@@ -84,7 +84,12 @@ export const examples: readonly RuleExample[] = [
     point: {
       text: 'Name two things that speed up a reaction.',
       any: 2,
-      ideas: ['(higher) temperature', '(higher) concentration', '(larger) surface area', 'catalyst'],
+      ideas: [
+        '(higher) temperature',
+        '(higher) concentration',
+        '(larger) surface area',
+        'catalyst',
+      ],
     },
     says: 'things that speed up a reaction: higher temperature, a catalyst',
     outcome: 'full',

@@ -93,7 +93,11 @@ export const examples: readonly RuleExample[] = [
     subject: 'cells',
     point: {
       text: 'Root hair cells have a large surface area and many mitochondria to take in minerals.',
-      ideas: ['large surface area', 'many mitochondria / lots of mitochondria', 'minerals / mineral ions'],
+      ideas: [
+        'large surface area',
+        'many mitochondria / lots of mitochondria',
+        'minerals / mineral ions',
+      ],
     },
     says: 'root hair cell\n- large surface area\n- lots of mitochondria\n- so it can take in minerals from the soil\n\nxylem\n- dead, hollow',
     outcome: 'full',

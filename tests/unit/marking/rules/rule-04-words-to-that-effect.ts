@@ -117,7 +117,11 @@ export const examples: readonly RuleExample[] = [
     subject: 'chemistry',
     point: {
       text: 'At a higher temperature the particles move faster, so they collide more often.',
-      ideas: ['higher temperature', 'particles + faster', 'collide more often / more frequent collisions'],
+      ideas: [
+        'higher temperature',
+        'particles + faster',
+        'collide more often / more frequent collisions',
+      ],
     },
     says: 'higher temp = particles going quicker so more frequent collisions',
     outcome: 'full',

@@ -93,7 +93,9 @@ export const examples: readonly RuleExample[] = [
       text: 'Arteries carry blood away from the heart.',
       ideas: ['away from (the) heart'],
     },
-    others: [{ text: 'Veins carry blood to the heart.', ideas: ['to (the) heart / towards (the) heart'] }],
+    others: [
+      { text: 'Veins carry blood to the heart.', ideas: ['to (the) heart / towards (the) heart'] },
+    ],
     says: 'vessels:\n- veins carry blood away from the heart\n- arteries carry blood to the heart\n- capillaries are one cell thick',
     outcome: 'contradicted',
     quotes: 'arteries carry blood to the heart',
@@ -174,7 +176,9 @@ export const examples: readonly RuleExample[] = [
       text: 'Veins carry blood to the heart and have valves.',
       ideas: ['to (the) heart / towards (the) heart', 'valves'],
     },
-    others: [{ text: 'Arteries carry blood away from the heart.', ideas: ['away from (the) heart'] }],
+    others: [
+      { text: 'Arteries carry blood away from the heart.', ideas: ['away from (the) heart'] },
+    ],
     says: 'Arteries take blood away from the heart while veins, which have valves, bring it back to the heart.',
     outcome: 'full',
     why: 'while sets the partners apart',
@@ -183,12 +187,16 @@ export const examples: readonly RuleExample[] = [
     subject: 'energy',
     point: {
       text: 'A generator turns kinetic energy into electrical energy.',
-      ideas: ['kinetic (energy) to electrical (energy) / kinetic (energy) into electrical (energy)'],
+      ideas: [
+        'kinetic (energy) to electrical (energy) / kinetic (energy) into electrical (energy)',
+      ],
     },
     others: [
       {
         text: 'A motor turns electrical energy into kinetic energy.',
-        ideas: ['electrical (energy) to kinetic (energy) / electrical (energy) into kinetic (energy)'],
+        ideas: [
+          'electrical (energy) to kinetic (energy) / electrical (energy) into kinetic (energy)',
+        ],
       },
     ],
     says: 'motor: electrical energy to kinetic energy\ngenerator: kinetic energy to electrical energy',

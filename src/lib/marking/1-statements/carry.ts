@@ -1,0 +1,71 @@
+import { isStopWord } from '../lexicon'
+import { assertionsIn } from './assertions'
+import { opensWithCorrection } from './corrections'
+import type { ReadPage } from './page'
+import type { Statement } from './statements'
+
+/** A key that a pronoun, or the place of a subject that is not said, stands for. */
+export interface Carried {
+  readonly at: number
+  readonly key: string
+}
+
+const PRONOUNS = new Set('it they this these those its their he she'.split(' '))
+/** Words of a subject that are carried on at the most. */
+const MOST = 4
+
+/**
+ * Rule 12: "it", "they", "this", and a bullet that begins with its verb, stand for the subject of the assertion before, or for the
+ * heading that they stand under.
+ */
+export function carriedSubjects(page: ReadPage): Carried[] {
+  const carried: Carried[] = []
+  let subject: readonly string[] = []
+  let heading: readonly string[] = []
+  for (const statement of page.statements) {
+    if (isHeading(page, statement)) {
+      heading = subjectKeys(page, statement.from, statement.to)
+      subject = heading
+      continue
+    }
+    if (statement.paragraph !== page.statements[statement.index - 1]?.paragraph && !statement.bullet) heading = []
+    for (const { subject: range, carries } of assertionsIn(page, statement)) {
+      if (!carries && !opensWithCorrection(page.tokens, statement)) {
+        subject = subjectKeys(page, range.from, range.to)
+        for (const at of pronounsIn(page, range.from, range.to)) for (const key of subject) carried.push({ at, key })
+        continue
+      }
+      const from = statement.bullet && heading.length > 0 ? heading : subject
+      const at = pronounsIn(page, range.from, Math.max(range.to, range.from + 1))[0] ?? range.from
+      for (const key of from) carried.push({ at, key })
+    }
+  }
+  return carried
+}
+
+/** A line of a few words that says nothing by itself, with lines under it. */
+function isHeading(page: ReadPage, statement: Statement): boolean {
+  const next = page.statements[statement.index + 1]
+  if (statement.bullet || !next || next.paragraph !== statement.paragraph) return false
+  const line = page.text.slice(statement.end, next.start)
+  if (!/[\n\r\u2028\u2029]/.test(line)) return false
+  const words = page.tokens.slice(statement.from, statement.to).filter((t) => t.kind === 'word')
+  const [assertion] = assertionsIn(page, statement)
+  const says = assertion !== undefined && assertion.subject.to > assertion.subject.from && assertion.body.to - assertion.body.from > 1
+  return words.length <= 5 && !says
+}
+
+function subjectKeys(page: ReadPage, from: number, to: number): string[] {
+  const keys: string[] = []
+  for (let i = from; i < to; i += 1) {
+    const token = page.tokens[i]!
+    if (token.kind === 'word' && !isStopWord(token.text) && !PRONOUNS.has(token.text)) keys.push(page.keys[i]!)
+  }
+  return keys.slice(-MOST)
+}
+
+function pronounsIn(page: ReadPage, from: number, to: number): number[] {
+  const at: number[] = []
+  for (let i = from; i < to && i < page.tokens.length; i += 1) if (PRONOUNS.has(page.tokens[i]!.text)) at.push(i)
+  return at
+}

@@ -1,0 +1,92 @@
+/**
+ * The tables of the marking rules, and every shipped point in its own words, against the marker. What the marker cannot do yet
+ * is listed in known-misses.ts: such a row has to fail, so that one that starts to pass is taken off the list. After work on
+ * the marker, `KNOWN_MISSES=write npx vitest run tests/unit/marking/rules.test.ts` writes the list anew; read what changed.
+ */
+import { writeFileSync } from 'node:fs'
+import { afterAll, describe, expect, test } from 'vitest'
+import { mark, type Report, type Span } from '../../../src/lib/marking'
+import { knownMisses } from './known-misses'
+import { exampleTables } from './rules/tables'
+import { shippedTopics } from './shipped'
+import { topicOf } from './topic'
+
+const rewriting = process.env.KNOWN_MISSES === 'write'
+const known = new Set(knownMisses)
+const rows = new Set<string>()
+const missed: string[] = []
+
+/** One row of a table, under a name that no other row has. */
+function row(name: string, check: () => void): void {
+  if (rows.has(name)) throw new Error(`two rows are called "${name}"`)
+  rows.add(name)
+  if (!rewriting) return (known.has(name) ? test.fails : test)(name, check)
+  test(name, () => {
+    try {
+      check()
+    } catch {
+      missed.push(name)
+    }
+  })
+}
+
+describe.each(exampleTables)('$rule', ({ rule, examples }) => {
+  for (const example of examples) {
+    const { says, outcome, quotes, offered, why } = example
+    const first = () => mark(topicOf(example), says).points[0]!
+    row(`${rule}: ${why}`, () => expect(first().outcome).toBe(outcome))
+    if (quotes !== undefined) {
+      row(`${rule}: ${why} [words]`, () => {
+        const { clash, ideas } = first()
+        const spans =
+          outcome === 'contradicted' ? [clash!.words] : ideas.flatMap((idea) => idea.spans)
+        expect(spans.some((span) => touches(span, placeOf(quotes, says)))).toBe(true)
+      })
+    }
+    if (offered !== undefined)
+      row(`${rule}: ${why} [offered]`, () => expect(first().offered).toBe(offered))
+  }
+})
+
+describe('every shipped point in its own words', () => {
+  for (const { file, topic } of shippedTopics) {
+    const whole = topic.points.map(({ text }) => text).join('\n')
+    for (const { ref, text } of topic.points) {
+      row(`${file} ${ref} alone`, () => expect(said(mark(topic, text), ref)).toBe(true))
+      row(`${file} ${ref} among the others`, () => expect(said(mark(topic, whole), ref)).toBe(true))
+    }
+  }
+})
+
+test('the known misses are rows of the tables', () => {
+  expect(knownMisses.filter((name) => !rows.has(name))).toEqual([])
+})
+
+afterAll(async () => {
+  const count = rewriting ? missed.length : knownMisses.length
+  console.log(`Known misses of the marker: ${count} of ${rows.size} rows`)
+  if (!rewriting) return
+  const { format, resolveConfig } = await import('prettier')
+  const path = new URL('known-misses.ts', import.meta.url)
+  const source = `/** What the marker cannot do yet, row by row; rules.test.ts says how to write this list anew. */
+export const knownMisses: readonly string[] = ${JSON.stringify(missed.sort(), null, 1)}`
+  writeFileSync(
+    path,
+    await format(source, { ...(await resolveConfig(path)), parser: 'typescript' }),
+  )
+})
+
+function said({ points }: Report, ref: string): boolean {
+  const outcome = points.find((point) => point.ref === ref)!.outcome
+  return outcome === 'full' || outcome === 'partial'
+}
+
+function placeOf(words: string, text: string): Span {
+  const start = text.indexOf(words)
+  if (start < 0) throw new Error(`"${words}" is not in "${text}"`)
+  return { start, end: start + words.length }
+}
+
+function touches(one: Span, other: Span): boolean {
+  return one.start < other.end && other.start < one.end
+}

@@ -1,0 +1,321 @@
+import type { PointSource, RuleExample } from './example.ts'
+
+const crystals: PointSource = {
+  text: 'Making crystals of copper sulfate.',
+  steps: [
+    'add / stir in + copper oxide + acid',
+    'filter',
+    'evaporate / boil off + water',
+    'leave / cool + crystals',
+  ],
+}
+const starch: PointSource = {
+  text: 'Testing a leaf for starch.',
+  steps: ['leaf + boiling water / boiled in water', 'ethanol / alcohol', 'rinse / wash', 'iodine'],
+}
+const cycle: PointSource = {
+  text: 'How the processor runs an instruction.',
+  steps: ['fetch', 'decode', 'execute'],
+}
+const stream: PointSource = {
+  text: 'Measuring the speed of a stream.',
+  steps: [
+    'measure + distance / ten metres',
+    'drop / put + orange / float',
+    'time / stopwatch',
+    'repeat + average / mean',
+  ],
+}
+const rates: PointSource = {
+  text: 'How a higher interest rate brings inflation down.',
+  steps: [
+    'interest rate + rises / raised / higher',
+    'borrow / borrowing + less / falls',
+    'spending + less / falls',
+    'inflation + falls / slows',
+  ],
+}
+const war: PointSource = {
+  text: 'From the murder at Sarajevo to a general war.',
+  steps: [
+    'Austria / Austria-Hungary + declared war + Serbia',
+    'Russia + mobilised',
+    'Germany + declared war + Russia',
+    'Britain + declared war + Germany',
+  ],
+}
+const imitation: PointSource = {
+  text: "The stages of Bandura's study of imitation.",
+  steps: [
+    'children + watched / saw + adult / model',
+    'frustrated / toys taken away',
+    'left / put + room + doll',
+  ],
+}
+const gut: PointSource = {
+  text: 'The way of food through the body.',
+  steps: ['mouth', 'stomach', 'small intestine', 'large intestine'],
+}
+const density: PointSource = {
+  text: 'Finding the density of a pebble.',
+  steps: [
+    'balance / weigh / measure + mass',
+    'lower / drop + pebble + water',
+    'read / measure + volume',
+    'divide / divided by + mass + volume',
+  ],
+}
+
+export const examples: readonly RuleExample[] = [
+  {
+    subject: 'chemistry',
+    point: crystals,
+    says: 'Add copper oxide to the warm acid until no more will react. Filter off what is left over. Boil off about half the water in an evaporating basin. Leave it somewhere to cool so that crystals grow.',
+    outcome: 'full',
+    why: 'told from start to end',
+  },
+  {
+    subject: 'chemistry',
+    point: crystals,
+    says: 'goggles on. Stir the copper oxide into the acid. Evaporate half of the water. Then filter. Leave to cool until there are crystals.',
+    outcome: 'contradicted',
+    quotes: 'Evaporate half of the water. Then filter',
+    why: 'steps two and three changed over, by the order of the sentences',
+  },
+  {
+    subject: 'chemistry',
+    point: crystals,
+    says: 'copper oxide gets added to the acid, then you filter it',
+    outcome: 'partial',
+    quotes: 'copper oxide gets added to the acid, then you filter it',
+    why: 'two of four, in order',
+  },
+  {
+    subject: 'chemistry',
+    point: crystals,
+    says: 'Last of all you leave it to cool and blue crystals come. Just before that, third, half of the water is evaporated. The very first thing is to add copper oxide to acid, the second is to filter.',
+    outcome: 'full',
+    why: 'told backwards, with every place named',
+  },
+  {
+    subject: 'chemistry',
+    point: crystals,
+    says: 'Add excess copper oxide to the acid → filter → evaporate some of the water → leave to cool, crystals form → filter the crystals off & dry with paper',
+    outcome: 'full',
+    why: 'a second filtering at the end is no swap',
+  },
+  {
+    subject: 'chemistry',
+    point: crystals,
+    says: 'Titration: fill the burette with acid, pipette 25 cm³ of alkali into a flask, add a few drops of indicator and run in the acid until the colour changes.',
+    outcome: 'missed',
+    why: 'every step of another method',
+  },
+  {
+    subject: 'biology',
+    point: starch,
+    says: 'leaf in boiling water 1 min → hot ethanol in a water bath (no flame!!) → rinse → iodine. blue-black = starch',
+    outcome: 'full',
+    why: 'a chain of arrows',
+  },
+  {
+    subject: 'biology',
+    point: starch,
+    says: 'Iodine only goes on after the leaf has been boiled in water, decolourised in ethanol and rinsed.',
+    outcome: 'full',
+    why: 'the last step is named first, "only … after" puts it last',
+  },
+  {
+    subject: 'biology',
+    point: starch,
+    says: 'Before the leaf goes into boiling water it is soaked in ethanol. Then rinse it and add iodine.',
+    outcome: 'contradicted',
+    quotes: 'Before the leaf goes into boiling water it is soaked in ethanol',
+    why: 'the sentence keeps the words in order, "before" turns them round',
+  },
+  {
+    subject: 'biology',
+    point: starch,
+    says: 'you put iodine on the leaf and it goes blue-black if there is starch, orange if not',
+    outcome: 'partial',
+    quotes: 'you put iodine on the leaf',
+    why: 'the last step alone',
+  },
+  {
+    subject: 'biology',
+    point: starch,
+    says: '1 leaf into boiling water\n2 iodine\n3 ethanol, water bath\n4 rinse',
+    outcome: 'contradicted',
+    quotes: '2 iodine\n3 ethanol',
+    why: 'numbered, with iodine too early',
+  },
+  {
+    subject: 'biology',
+    point: gut,
+    says: 'Food is chewed in the mouth, goes down the oesophagus to the stomach, then on to the small intestine where it is absorbed, and the large intestine takes water back.',
+    outcome: 'full',
+    why: 'a station not asked for does no harm',
+  },
+  {
+    subject: 'biology',
+    point: gut,
+    says: 'mouth → small intestine → stomach → large intestine → rectum',
+    outcome: 'contradicted',
+    quotes: 'small intestine → stomach',
+    why: 'two neighbours in a chain changed over',
+  },
+  {
+    subject: 'biology',
+    point: gut,
+    says: 'The food ends up in the large intestine. It gets there from the small intestine, which it enters from the stomach, which it reached from the mouth.',
+    outcome: 'full',
+    why: 'traced from the far end with "from"',
+  },
+  {
+    subject: 'computing',
+    point: cycle,
+    says: 'cpu: the instruction is fetched from ram, decoded by the control unit, executed by the alu. repeat billions of times a sec',
+    outcome: 'full',
+    why: 'three participles in a row',
+  },
+  {
+    subject: 'computing',
+    point: cycle,
+    says: 'The CPU fetches an instruction, executes it and afterwards decodes it.',
+    outcome: 'contradicted',
+    quotes: 'executes it and afterwards decodes it',
+    why: 'the last two changed over',
+  },
+  {
+    subject: 'computing',
+    point: cycle,
+    says: 'An instruction can only be executed once it has been decoded, and it has to be fetched from memory before it can be decoded.',
+    outcome: 'full',
+    why: 'named last to first, "once" and "before" set it right',
+  },
+  {
+    subject: 'computing',
+    point: cycle,
+    says: 'An instruction is fetched from RAM and after that executed. Pipelining does several at once.',
+    outcome: 'partial',
+    quotes: 'An instruction is fetched from RAM and after that executed',
+    why: 'the middle step is left out',
+  },
+  {
+    subject: 'computing',
+    point: cycle,
+    says: 'After the instruction is decoded it gets fetched, and in the end executed.',
+    outcome: 'contradicted',
+    quotes: 'After the instruction is decoded it gets fetched',
+    why: '"after" at the head of the sentence',
+  },
+  {
+    subject: 'geography',
+    point: stream,
+    says: '4) repeat 3 times and take the mean\n3) time it with a stopwatch\n1) measure a distance of ten metres on the bank\n2) drop an orange in at the top end',
+    outcome: 'full',
+    why: 'the lines are jumbled, the numbers are right',
+  },
+  {
+    subject: 'geography',
+    point: stream,
+    says: 'Two of us measured a distance of ten metres along the bank, and one stood at each end. An orange was dropped in and timed as it floated down. It was repeated five times for an average.',
+    outcome: 'full',
+    why: 'passive, two steps in one sentence',
+  },
+  {
+    subject: 'geography',
+    point: stream,
+    says: 'never wade in alone. measure a distance of 10 m. drop an orange in.',
+    outcome: 'partial',
+    why: 'no timing, no repeats',
+  },
+  {
+    subject: 'trade',
+    point: rates,
+    says: 'BoE ↑ interest rate → borrowing ↓ → spending ↓ → inflation ↓',
+    outcome: 'full',
+    why: 'arrows along the chain, arrows for each trend',
+  },
+  {
+    subject: 'trade',
+    point: rates,
+    says: 'Inflation falls because spending falls, and spending falls because people borrow less when the interest rate is raised.',
+    outcome: 'full',
+    why: 'effect first, cause after: "because" keeps the order',
+  },
+  {
+    subject: 'trade',
+    point: rates,
+    says: 'First spending falls. That leads to less borrowing, and as a result the interest rate is raised, and after that inflation slows.',
+    outcome: 'contradicted',
+    quotes: 'First spending falls. That leads to less borrowing',
+    why: 'cause and effect run backwards',
+  },
+  {
+    subject: 'trade',
+    point: rates,
+    says: 'when the interest rate is higher people borrow less, mortgages cost more',
+    outcome: 'partial',
+    quotes: 'when the interest rate is higher people borrow less',
+    why: 'the chain breaks off half way',
+  },
+  {
+    subject: 'history',
+    point: war,
+    says: '4 August 1914: Britain declared war on Germany. 28 July: Austria-Hungary declared war on Serbia. 30 July: Russia mobilised. 1 August: Germany declared war on Russia.',
+    outcome: 'full',
+    why: 'jumbled lines put in order by their dates',
+  },
+  {
+    subject: 'history',
+    point: war,
+    says: 'Austria declared war on Serbia, so Russia mobilised. Germany declared war on Russia, and when Belgium was invaded Britain declared war on Germany.',
+    outcome: 'full',
+    why: 'in order, with the reasons woven in',
+  },
+  {
+    subject: 'history',
+    point: war,
+    says: 'Franz Ferdinand was shot in June. Austria declared war on Serbia. Next Britain declared war on Germany. Only then was it that Russia mobilised and Germany declared war on Russia.',
+    outcome: 'contradicted',
+    quotes: 'Next Britain declared war on Germany',
+    why: 'the last step is moved to the second place',
+  },
+  {
+    subject: 'psychology',
+    point: imitation,
+    says: 'The children were left in a room with the Bobo doll at the end. Earlier they had watched an adult hit it. In between they were frustrated by having nice toys taken away.',
+    outcome: 'full',
+    why: '"at the end", "earlier", "in between"',
+  },
+  {
+    subject: 'psychology',
+    point: imitation,
+    says: 'bobo doll: children saw an adult model (aggressive or calm), then put in a room with the doll and observed through a mirror',
+    outcome: 'partial',
+    why: 'the frustration stage is missing',
+  },
+  {
+    subject: 'psychology',
+    point: imitation,
+    says: 'First the children had their toys taken away so they were frustrated. Next they watched an adult. Finally they were put in a room with the doll.',
+    outcome: 'contradicted',
+    quotes: 'Next they watched an adult',
+    why: 'the first two stages changed over',
+  },
+  {
+    subject: 'matter',
+    point: density,
+    says: 'measure the mass with the balance. lower the pebble into water in a measuring cylinder, read off the volume it pushes up. mass ÷ volume',
+    outcome: 'full',
+    why: 'the last step is only a sum in signs',
+  },
+  {
+    subject: 'matter',
+    point: density,
+    says: 'To find the density of a cube of wood, measure its sides with a ruler.',
+    outcome: 'missed',
+    why: 'a method for another body',
+  },
+]
