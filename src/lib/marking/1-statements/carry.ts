@@ -1,4 +1,4 @@
-import { isStopWord } from '../lexicon'
+import { isDirectionWord, isStopWord } from '../lexicon'
 import { assertionsIn } from './assertions'
 import { opensWithCorrection } from './corrections'
 import type { ReadPage } from './page'
@@ -22,6 +22,7 @@ export function carriedSubjects(page: ReadPage): Carried[] {
   const carried: Carried[] = []
   let subject: readonly string[] = []
   let heading: readonly string[] = []
+  let object: readonly string[] = []
   for (const statement of page.statements) {
     if (isHeading(page, statement)) {
       heading = subjectKeys(page, statement.from, statement.to)
@@ -29,7 +30,9 @@ export function carriedSubjects(page: ReadPage): Carried[] {
       continue
     }
     if (statement.paragraph !== page.statements[statement.index - 1]?.paragraph && !statement.bullet) heading = []
-    for (const { subject: range, carries } of assertionsIn(page, statement)) {
+    for (const { subject: range, body, carries } of assertionsIn(page, statement)) {
+      for (const at of objectPronouns(page, body.from, body.to)) for (const key of object) carried.push({ at, key })
+      object = subjectKeys(page, body.from, body.to).slice(-2)
       if (!carries && !opensWithCorrection(page.tokens, statement)) {
         subject = subjectKeys(page, range.from, range.to)
         for (const at of pronounsIn(page, range.from, range.to)) for (const key of subject) carried.push({ at, key })
@@ -62,6 +65,16 @@ function subjectKeys(page: ReadPage, from: number, to: number): string[] {
     if (token.kind === 'word' && !isStopWord(token.text) && !PRONOUNS.has(token.text)) keys.push(page.keys[i]!)
   }
   return keys.slice(-MOST)
+}
+
+// `parallel to it`: what the assertion before ended with.
+function objectPronouns(page: ReadPage, from: number, to: number): number[] {
+  const at: number[] = []
+  for (let i = from + 1; i < to; i += 1) {
+    const before = page.tokens[i - 1]!.text
+    if (/^(?:it|them|this|that)$/.test(page.tokens[i]!.text) && (isDirectionWord(before) || /^(?:of|than|with|by)$/.test(before))) at.push(i)
+  }
+  return at
 }
 
 function pronounsIn(page: ReadPage, from: number, to: number): number[] {

@@ -5,7 +5,7 @@ import type { Clash } from '../types'
 import type { Case } from './judge'
 import { rejectedBy } from './rejected'
 import { swappedPartner } from './swapped'
-import { CLASHES, SAID } from './thresholds'
+import { CLASHES, CLASHES_LOOSE, SAID } from './thresholds'
 
 export interface ClashFound {
   readonly kind: Clash['kind']
@@ -25,6 +25,7 @@ export function findClash(
     rejectedBy(open, index) ??
     turnedRound(open, index, claims, said) ??
     wrongQuantity(open, index, claims) ??
+    otherYear(open, index, claims) ??
     swappedPartner(open, index)
   )
 }
@@ -40,7 +41,7 @@ function turnedRound(
   for (const claim of claims) {
     if (claim.kind === 'equation' || claim.kind === 'value') continue
     for (const o of claim.occurrences) {
-      if (o.sign === 1 || o.strength < CLASHES || counted.has(o) || takenBack(open, o)) continue
+      if (o.sign === 1 || o.strength < (claim.idea?.loose ? CLASHES_LOOSE : CLASHES) || counted.has(o) || takenBack(open, o)) continue
       if (saidIn(claim, o.statement) || inReverse(claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
       if (o.slots > 0 && o.content < 2) continue
@@ -61,6 +62,7 @@ function inReverse(claims: readonly Claim[], statement: number): boolean {
 // The statement must be about this point: another of its ideas stands there, or no other point is nearer and the idea itself has body.
 function isAbout(open: Case, index: number, claims: readonly Claim[], claim: Claim, o: Occurrence): boolean {
   const share = open.about.share(index, o.statement)
+  if (o.at.every(({ from }) => open.subjects.owns(index, open.subjects.at(from)))) return true
   if (!open.about.belongs(index, o.statement, 0.9) || share < 0.3) return false
   const others = claims.filter((other) => other !== claim && saidIn(other, o.statement)).length
   return others > 0 || (o.content >= 2 && share >= 0.45)
@@ -72,7 +74,7 @@ function saidIn(claim: Claim, statement: number): boolean {
 
 // One denied word is a denial of the point only where the statement is plainly about it.
 function deniesThePoint(open: Case, index: number, o: Occurrence): boolean {
-  if (o.content < 2 && open.about.share(index, o.statement) < 0.55) return false
+  if (o.content < 2 && open.about.share(index, o.statement) < (o.denied ? 0.55 : 0.4)) return false
   return o.denied ? plainlyDenied(open, o) : true
 }
 
@@ -99,6 +101,27 @@ function wrongQuantity(open: Case, index: number, claims: readonly Claim[]): Cla
       const ideas = others.filter((other) => saidIn(other, o.statement)).length
       const told = claim.kind === 'equation' || (ideas >= Math.max(1, others.length - 1) && open.about.belongs(index, o.statement))
       if (told) return { kind: claim.kind, statement: o.statement, at: o.at, against: claim.label }
+    }
+  }
+  return undefined
+}
+
+// An idea that is nothing but a year, beside another year where the rest of the point is told.
+function otherYear(open: Case, index: number, claims: readonly Claim[]): ClashFound | undefined {
+  const { page, about } = open
+  for (const claim of claims) {
+    const year = /^\d{4}$/.exec(claim.label.trim())?.[0]
+    if (!year || claim.kind !== 'idea') continue
+    for (const statement of page.statements) {
+      const years: number[] = []
+      for (let i = statement.from; i < statement.to; i += 1) {
+        if (/^1\d{3}$|^20\d{2}$/.test(page.tokens[i]!.text) && page.struck[i] === 0) years.push(i)
+      }
+      const [other] = years
+      if (years.length !== 1 || page.tokens[other!]!.text === year) continue
+      const rest = claims.filter((x) => x !== claim && saidIn(x, statement.index)).length
+      if (rest * 2 < claims.length - 1 || !about.belongs(index, statement.index, 0.9)) continue
+      return { kind: 'value', statement: statement.index, at: [{ from: other!, to: other! + 1 }], against: year }
     }
   }
   return undefined

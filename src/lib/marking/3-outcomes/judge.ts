@@ -209,6 +209,7 @@ function reverseArgument(claims: readonly Claim[], inside: (o: Occurrence) => bo
   return new Set(straight === 0 && turned.length >= 2 ? turned : [])
 }
 
+/** Rule of partial: ideas said as part of this point. Two of them speak for themselves; one must stand in a statement about this point. */
 function countsAsPart(
   open: Case,
   point: ReadyPoint,
@@ -216,10 +217,14 @@ function countsAsPart(
   claims: readonly Claim[],
   said: readonly (Occurrence | undefined)[],
 ): boolean {
+  const got = claims.map((claim, c) => (claim.idea?.given ? undefined : (said[c] ?? claim.halves[0])))
+  const found = got.filter((o): o is Occurrence => o !== undefined)
+  if (found.length === 0) return false
+  if (point.point.any !== undefined || (found.length >= 2 && !point.drafted)) return true
   return claims.some((claim, c) => {
-    const o = said[c] ?? claim.halves[0]
-    if (!o || (claim.idea?.given ?? false)) return false
-    if (point.point.any !== undefined || claim.kind === 'equation') return true
+    const o = got[c]
+    if (!o) return false
+    if (claim.kind === 'equation') return true
     const share = open.about.share(index, o.statement)
     return share >= 0.3 && open.about.belongs(index, o.statement)
   })

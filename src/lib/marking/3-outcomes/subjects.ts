@@ -69,6 +69,11 @@ export class Subjects {
     return !this.places[point]!.some((hit) => hit.from >= subject.from && hit.from < body.to)
   }
 
+  /** Is the point's own term the subject of the assertion? */
+  owns(point: number, a: number): boolean {
+    return this.owners[a]?.has(point) ?? false
+  }
+
   /** Does the occurrence stand wholly in assertions about something else? */
   isForeign(point: number, o: Occurrence): boolean {
     return o.at.some(({ from }) => this.foreign(point, this.at(from)))

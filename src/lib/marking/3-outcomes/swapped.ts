@@ -2,7 +2,7 @@ import type { Claim } from '../2-ideas/claims'
 import type { ClashFound } from './clash'
 import type { Case } from './judge'
 import { termIndex } from './subjects'
-import { SAID } from './thresholds'
+import { SAID, SAID_LOOSE } from './thresholds'
 
 /**
  * Rule 10: the term of this point with what belongs to another point ("a tombolo is a spit across a bay"). The subject of an assertion
@@ -44,6 +44,6 @@ function saysOf(claims: readonly Claim[], term: number, body: { readonly from: n
   return claims.filter(
     (claim, c) =>
       c !== term &&
-      claim.occurrences.some((o) => o.sign === 1 && o.strength >= SAID && o.at.every(({ from, to }) => from >= body.from && to <= body.to)),
+      claim.occurrences.some((o) => o.sign === 1 && o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID) && o.at.every(({ from, to }) => from >= body.from && to <= body.to)),
   ).length
 }

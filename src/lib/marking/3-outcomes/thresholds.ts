@@ -6,3 +6,5 @@ export const SAID_LOOSE = 0.6
 export const DRAFT_FULL = 0.72
 /** From this strength on a turned-round idea or a rejected statement clashes. */
 export const CLASHES = 0.8
+/** The same for a drafted idea. */
+export const CLASHES_LOOSE = 0.7

@@ -62,7 +62,8 @@ for (const row of rowsOf(joinedData)) {
   forms.forEach((form, i) => {
     if (apart.has(form)) return
     if (!joinedKeys.has(form)) joinedKeys.set(form, key)
-    if (!joinedKeys.has(stems[i]!)) joinedKeys.set(stems[i]!, key)
+    // A short stem may be another word: ate is stemmed to at.
+    if (stems[i]!.length > 3 && !joinedKeys.has(stems[i]!)) joinedKeys.set(stems[i]!, key)
   })
 }
 /** The common key of forms that the stemmer leaves apart; asked with a word, then with its stem. */
@@ -100,16 +101,19 @@ export interface OppositeRow {
   readonly sameSide: boolean
   /** Opposites only where they describe the same thing (nouns such as anode and cathode). */
   readonly slot: boolean
+  /** Degrees and directions, which belong to the nearest thing beside them. */
+  readonly degree: boolean
 }
 
 export function oppositeRows(): OppositeRow[] {
   return rowsOf(opposites).map((row) => {
     const slot = row.startsWith('!')
-    const body = row.replace(/^!\s*/, '')
+    const degree = row.startsWith('^')
+    const body = row.replace(/^[!^]\s*/, '')
     const phrases = (side: string) => side.split(',').map((p) => p.trim().toLowerCase()).filter(Boolean)
     return body.startsWith('~')
-      ? { sides: phrases(body.slice(1)).map((p) => [p]), sameSide: false, slot: true }
-      : { sides: body.split('><').map(phrases), sameSide: true, slot }
+      ? { sides: phrases(body.slice(1)).map((p) => [p]), sameSide: false, slot: true, degree }
+      : { sides: body.split('><').map(phrases), sameSide: true, slot, degree }
   })
 }
 

@@ -5,6 +5,8 @@
  * "~ a, b, c": a family, any two members of which exclude each other.
  * A leading "!" marks a line (or a family) whose members are opposites only where they describe the same thing in the same
  * slot of a statement: a sentence may name both an anode and a cathode. Lines without it are directions and polarities.
+ * A leading "^" marks degrees and directions (more, faster, above): such a word belongs to the nearest thing beside it, and two of
+ * them turned round are a reverse argument.
  * A line that begins with "#" is a heading.
  */
 
@@ -519,67 +521,67 @@ rounded >< angular
 ! ~ tension, compression, torsion, shear
 ! ~ first-class lever, second-class lever, third-class lever
 # one scale, however it is said: verbs, comparatives and the nouns of notes
-increase, rise, raise, go up, get bigger, get higher, go higher, put up, push up, gain, climb, grow, more, higher, greater, bigger, larger, up >< decrease, fall, lower, drop, reduce, decline, go down, get smaller, get lower, go lower, push down, bring down, lose, shrink, fewer, less, smaller, down, cut
-much, many, lots, plenty, a lot >< little, few, hardly any
-high, tall >< low
-big, large, great, huge >< small, little, tiny
-maximum, greatest, highest, largest, biggest, upper limit >< minimum, smallest, lowest, lower limit
-wide, wider, broad >< narrow, narrower
-heavy, heavier >< light, lighter
-dense, denser >< less dense
-full >< empty
-expand, get bigger, widen, stretch >< contract, narrow, compress, squeeze
+^ increase, rise, raise, go up, get bigger, get higher, go higher, put up, push up, gain, climb, grow, more, higher, greater, bigger, larger, up >< decrease, fall, lower, drop, reduce, decline, go down, get smaller, get lower, go lower, push down, bring down, lose, shrink, fewer, less, smaller, down, cut
+^ much, many, lots, plenty, a lot >< little, few, hardly any
+^ high, tall >< low
+^ big, large, great, huge >< small, little, tiny
+^ maximum, greatest, highest, largest, biggest, upper limit >< minimum, smallest, lowest, lower limit
+^ wide, wider, broad >< narrow, narrower
+^ heavy, heavier >< light, lighter
+^ dense, denser >< less dense
+^ full >< empty
+^ expand, get bigger, widen, stretch >< contract, narrow, compress, squeeze
 surplus, excess >< shortage, deficit, lack
 profit >< loss
 majority >< minority
-double >< halve
-twice >< half
-fast, faster, quick, quicker, rapid, quickly, speed up, accelerate >< slow, slower, slowly, slow down, decelerate
-early, earlier >< late, later
-first, beginning, start, at first >< last, end, at the end
-old, older >< new, newer
-begin, start >< stop, finish, end
-frequent, often, common, always, usually >< rare, seldom, never, rarely
-strong, stronger, powerful >< weak, weaker, feeble
-hard, difficult >< easy
-hard, harder >< soft, softer
-loud, louder >< quiet, quieter
-bright, brighter >< dim, dimmer, dark
-rough >< smooth
-steep, steeper >< gentle, shallow, flat
-good, better >< bad, worse
-cheap, cheaper >< expensive, dear, dearer
+^ double >< halve
+^ twice >< half
+^ fast, faster, quick, quicker, rapid, quickly, speed up, accelerate >< slow, slower, slowly, slow down, decelerate
+^ early, earlier >< late, later
+^ first, beginning, start, at first >< last, end, at the end
+^ old, older >< new, newer
+^ begin, start >< stop, finish, end
+^ frequent, often, common, always, usually >< rare, seldom, never, rarely
+^ strong, stronger, powerful >< weak, weaker, feeble
+^ hard, difficult >< easy
+^ hard, harder >< soft, softer
+^ loud, louder >< quiet, quieter
+^ bright, brighter >< dim, dimmer, dark
+^ rough >< smooth
+^ steep, steeper >< gentle, shallow, flat
+^ good, better >< bad, worse
+^ cheap, cheaper >< expensive, dear, dearer
 rich >< poor
 safe >< dangerous
-same, equal, alike, identical >< different, unequal
-similar >< dissimilar
+^ same, equal, alike, identical >< different, unequal
+^ similar >< dissimilar
 simple >< complex, complicated
 useful >< useless
-hot, hotter, warm, warmer >< cold, colder, cool, cooler
-heat, heat up, warm up >< cool, cool down
+^ hot, hotter, warm, warmer >< cold, colder, cool, cooler
+^ heat, heat up, warm up >< cool, cool down
 melt, thaw >< freeze, solidify
 evaporate, boil, vaporise >< condense
-wet, damp, moist >< dry
+^ wet, damp, moist >< dry
 dissolve >< crystallise, precipitate
 ~ solid, liquid, gas
-up, upward, upwards, uphill >< down, downward, downwards, downhill
-above, over >< below, under, beneath
-into, enter, in, inside >< out of, leave, out, outside, exit
-towards, to, back to, closer, nearer, near, close together, close >< away from, further apart, further away, far, further, far apart
-front, in front >< behind, back
-left >< right
-north >< south
-east >< west
-top, upper, surface >< bottom, lower
-inner, internal >< outer, external
-straight, straight on, straight down, straight up, square on, at right angles, perpendicular >< at an angle, diagonal, diagonally, oblique, obliquely, slanting
-parallel >< perpendicular, at right angles
-straight >< curved, bent, hooked
-clockwise >< anticlockwise
-landward, landwards, inland >< seaward, seawards
-sheltered >< exposed
-updrift >< downdrift
-windward >< leeward
+^ up, upward, upwards, uphill >< down, downward, downwards, downhill
+^ above, over >< below, under, beneath
+^ into, enter, in, inside >< out of, leave, out, outside, exit
+^ towards, to, back to, closer, nearer, near, close together, close >< away from, further apart, further away, far, further, far apart
+^ front, in front >< behind, back
+^ left >< right
+^ north >< south
+^ east >< west
+^ top, upper, surface >< bottom, lower
+^ inner, internal >< outer, external
+^ straight, straight on, straight down, straight up, square on, at right angles, perpendicular >< at an angle, diagonal, diagonally, oblique, obliquely, slanting
+^ parallel >< perpendicular, at right angles
+^ straight >< curved, bent, hooked
+^ clockwise >< anticlockwise
+^ landward, landwards, inland >< seaward, seawards
+^ sheltered >< exposed
+^ updrift >< downdrift
+^ windward >< leeward
 attract, pull >< repel, push
 positive >< negative
 gain electrons, reduction >< lose electrons, oxidation

@@ -30,7 +30,7 @@ way ways thing things something stuff
 type types kind kinds sort sorts form
 mainly usually generally normally often typically basically commonly mostly essentially
 particular particularly certain various different several
-able allow allows
+able allow allows give gives gave given giving become becomes became have has had cause causes caused
 important especially specific specifically
 one ones another other others
 get gets got getting go goes going make makes made making take takes taken use used using

@@ -81,12 +81,12 @@ function build(): Table {
     members.forEach(remember)
     for (const one of members) for (const two of members) relate(one, two, SYNONYM, 1)
   }
-  for (const { sides, sameSide, slot } of oppositeRows()) {
+  for (const { sides, sameSide, slot, degree } of oppositeRows()) {
     const members = sides.map((side) => side.map(keysOf).filter((keys) => keys.length > 0))
     members.flat().forEach(remember)
     members.forEach((side, i) =>
       side.forEach((one) => {
-        directional.add(phraseKey(one))
+        if (degree) directional.add(phraseKey(one))
         members.forEach((other, k) =>
           other.forEach((two) => {
             if (i !== k) relate(one, two, OPPOSITE, -1, slot)
