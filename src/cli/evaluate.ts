@@ -18,7 +18,8 @@ run(() => {
   const flags = new Set(args.filter((arg) => arg.startsWith('--')))
   const paths = args.filter((arg) => !arg.startsWith('--'))
   for (const flag of flags) {
-    if (!['--json', '--drafted', '--short-answers'].includes(flag)) throw new CliError(`unknown option ${flag}; ${USAGE}`)
+    if (!['--json', '--drafted', '--short-answers'].includes(flag))
+      throw new CliError(`unknown option ${flag}; ${USAGE}`)
   }
   if (paths.length === 0) throw new CliError(USAGE)
   const note = (line: string) => process.stderr.write(`${line}\n`)
@@ -26,13 +27,17 @@ run(() => {
 
   if (flags.has('--short-answers')) {
     const sets = evaluateShortAnswers(paths, wrong)
-    process.stdout.write(flags.has('--json') ? `${JSON.stringify({ sets })}\n` : shortAnswersAsText(sets))
+    process.stdout.write(
+      flags.has('--json') ? `${JSON.stringify({ sets })}\n` : shortAnswersAsText(sets),
+    )
     return
   }
   if (paths.length > 1) throw new CliError(USAGE)
   // Without --drafted both are printed: with the file's ideas, and with every point drafted from its text.
   if (flags.has('--json')) {
-    process.stdout.write(`${JSON.stringify(evaluateDumps(paths[0]!, flags.has('--drafted'), wrong).json)}\n`)
+    process.stdout.write(
+      `${JSON.stringify(evaluateDumps(paths[0]!, flags.has('--drafted'), wrong).json)}\n`,
+    )
     return
   }
   for (const drafted of flags.has('--drafted') ? [true] : [false, true]) {

@@ -36,13 +36,19 @@ export function readSyllabusFile(path: string): Syllabus {
   const [first] = read.mistakes
   const more = read.mistakes.length - 1 + read.more
   const rest = more > 0 ? ` (and ${more} more)` : ''
-  throw new CliError(`${path}:${first!.line}:${first!.column}: ${first!.where}: ${first!.message}${rest}`.replace(/\s*\n\s*/g, ' '))
+  throw new CliError(
+    `${path}:${first!.line}:${first!.column}: ${first!.where}: ${first!.message}${rest}`.replace(
+      /\s*\n\s*/g,
+      ' ',
+    ),
+  )
 }
 
 export function readTopic(path: string, id: string): Topic {
   const { topics } = readSyllabusFile(path)
   const topic = topics.find((t) => t.id === id)
-  if (!topic) throw new CliError(`${path}: no topic ${id}; it has ${topics.map((t) => t.id).join(', ')}`)
+  if (!topic)
+    throw new CliError(`${path}: no topic ${id}; it has ${topics.map((t) => t.id).join(', ')}`)
   return topic
 }
 

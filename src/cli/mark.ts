@@ -23,7 +23,9 @@ run(() => {
   const texts = dumps.map((path) => ({ path, text: readText(path) }))
   for (const { path, text } of texts) {
     const report = mark(topic, text)
-    process.stdout.write(json ? `${JSON.stringify(asJson(path, report))}\n` : asText(path, topic, text, report))
+    process.stdout.write(
+      json ? `${JSON.stringify(asJson(path, report))}\n` : asText(path, topic, text, report),
+    )
   }
 })
 
@@ -52,7 +54,8 @@ function asJson(dump: string, report: Report) {
 }
 
 function asText(dump: string, topic: Topic, text: string, report: Report): string {
-  const count = (outcome: keyof typeof MARGIN) => report.points.filter((p) => p.outcome === outcome).length
+  const count = (outcome: keyof typeof MARGIN) =>
+    report.points.filter((p) => p.outcome === outcome).length
   const quote = (start: number, end: number) => `“${text.slice(start, end).replace(/\s+/g, ' ')}”`
   const lines = [
     `${dump}: ${topic.title}`,
@@ -66,7 +69,8 @@ function asText(dump: string, topic: Topic, text: string, report: Report): strin
       lines.push(`    ${found ? '+' : '-'} ${idea}${said ? `  ${said}` : ''}`)
     }
     if (clash) lines.push(`    ≠ ${quote(clash.statement.start, clash.statement.end)}`)
-    else if (nearest && outcome !== 'full') lines.push(`    nearest: ${quote(nearest.start, nearest.end)}`)
+    else if (nearest && outcome !== 'full')
+      lines.push(`    nearest: ${quote(nearest.start, nearest.end)}`)
   }
   if (report.beyond.length > 0) {
     lines.push('', 'Not on this syllabus:')

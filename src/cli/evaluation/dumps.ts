@@ -9,7 +9,9 @@ interface LabelledDump {
   readonly id: string
   readonly style: string
   readonly text: string
-  readonly labels: Readonly<Record<string, { readonly mark: Outcome; readonly evidence?: string; readonly why?: string }>>
+  readonly labels: Readonly<
+    Record<string, { readonly mark: Outcome; readonly evidence?: string; readonly why?: string }>
+  >
 }
 
 export interface DumpsEvaluated {
@@ -18,7 +20,11 @@ export interface DumpsEvaluated {
 }
 
 /** Marks every `NAME.dumps.json` of a folder against its `NAME.yaml`; `wrong` is told each point marked otherwise than labelled. */
-export function evaluateDumps(folder: string, drafted: boolean, wrong?: (line: string) => void): DumpsEvaluated {
+export function evaluateDumps(
+  folder: string,
+  drafted: boolean,
+  wrong?: (line: string) => void,
+): DumpsEvaluated {
   const marked: Marked[] = []
   for (const name of namesIn(folder)) {
     const { topic: id, dumps } = readDumps(join(folder, `${name}.dumps.json`))
@@ -28,23 +34,44 @@ export function evaluateDumps(folder: string, drafted: boolean, wrong?: (line: s
     for (const dump of dumps) marked.push(...markDump(name, asked, dump, wrong))
   }
   const groups = (key: 'topic' | 'style') =>
-    [...new Set(marked.map((m) => m[key]))].map((value) => ({ value, ...measure(marked.filter((m) => m[key] === value)) }))
+    [...new Set(marked.map((m) => m[key]))].map((value) => ({
+      value,
+      ...measure(marked.filter((m) => m[key] === value)),
+    }))
   return {
-    json: { ...measure(marked), topics: groups('topic').map(({ value, ...m }) => ({ topic: value, ...m })) },
+    json: {
+      ...measure(marked),
+      topics: groups('topic').map(({ value, ...m }) => ({ topic: value, ...m })),
+    },
     styles: groups('style').map(({ value, ...m }) => ({ style: value, ...m })),
   }
 }
 
-function markDump(name: string, topic: Topic, dump: LabelledDump, wrong?: (line: string) => void): Marked[] {
+function markDump(
+  name: string,
+  topic: Topic,
+  dump: LabelledDump,
+  wrong?: (line: string) => void,
+): Marked[] {
   const report = mark(topic, dump.text)
   return report.points.flatMap((point) => {
     const label = dump.labels[point.ref]
     if (!label) return []
     if (wrong && label.mark !== point.outcome) {
       const ideas = point.ideas.map((i) => `${i.found ? '+' : '-'} ${i.idea}`).join('; ')
-      wrong(`${name} ${dump.id} ${point.ref}: labelled ${label.mark}, marked ${point.outcome}. ${point.why} [${ideas}] <${label.evidence ?? ''}> ${label.why ?? ''}`)
+      wrong(
+        `${name} ${dump.id} ${point.ref}: labelled ${label.mark}, marked ${point.outcome}. ${point.why} [${ideas}] <${label.evidence ?? ''}> ${label.why ?? ''}`,
+      )
     }
-    return [{ topic: name, style: dump.style.split(/[,;:]/)[0]!, label: label.mark, outcome: point.outcome, offered: point.offered }]
+    return [
+      {
+        topic: name,
+        style: dump.style.split(/[,;:]/)[0]!,
+        label: label.mark,
+        outcome: point.outcome,
+        offered: point.offered,
+      },
+    ]
   })
 }
 
@@ -59,7 +86,9 @@ function namesIn(folder: string): string[] {
   } catch {
     throw new CliError(`${folder}: no such folder`)
   }
-  const names = files.filter((f) => f.endsWith('.dumps.json')).map((f) => f.slice(0, -'.dumps.json'.length))
+  const names = files
+    .filter((f) => f.endsWith('.dumps.json'))
+    .map((f) => f.slice(0, -'.dumps.json'.length))
   if (names.length === 0) throw new CliError(`${folder}: no NAME.dumps.json in it`)
   return names.sort()
 }
@@ -81,7 +110,10 @@ export function dumpsAsText({ json, styles }: DumpsEvaluated, drafted: boolean):
   const lines = [
     drafted ? 'Every point drafted from its text' : "With the file's ideas",
     `  ${'label \\ outcome'.padEnd(16)}${OUTCOMES.map((o) => o.padStart(14)).join('')}`,
-    ...OUTCOMES.map((label) => `  ${label.padEnd(16)}${OUTCOMES.map((o) => String(json.confusion[label][o]).padStart(14)).join('')}`),
+    ...OUTCOMES.map(
+      (label) =>
+        `  ${label.padEnd(16)}${OUTCOMES.map((o) => String(json.confusion[label][o]).padStart(14)).join('')}`,
+    ),
     '  (full: precision / recall)',
     line('all', json),
     ...json.topics.map((t) => line(t.topic, t)),

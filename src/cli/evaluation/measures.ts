@@ -35,7 +35,10 @@ export function ratio(part: number, whole: number): number {
 
 export function measure(marked: readonly Marked[]): Measures {
   const row = () => Object.fromEntries(OUTCOMES.map((o) => [o, 0])) as Record<Outcome, number>
-  const confusion = Object.fromEntries(OUTCOMES.map((o) => [o, row()])) as Record<Outcome, Record<Outcome, number>>
+  const confusion = Object.fromEntries(OUTCOMES.map((o) => [o, row()])) as Record<
+    Outcome,
+    Record<Outcome, number>
+  >
   for (const { label, outcome } of marked) confusion[label][outcome] += 1
   const labelled = (o: Outcome) => OUTCOMES.reduce((sum, out) => sum + confusion[o][out], 0)
   const given = (o: Outcome) => OUTCOMES.reduce((sum, label) => sum + confusion[label][o], 0)
@@ -47,7 +50,10 @@ export function measure(marked: readonly Marked[]): Measures {
     fullRecall: ratio(confusion.full.full, labelled('full')),
     falseCredit: ratio(confusion.missed.full + confusion.contradicted.full, marked.length),
     contradictedRecall: ratio(confusion.contradicted.contradicted, labelled('contradicted')),
-    macroF1: ratio(f1.reduce((a, b) => a + b, 0), f1.length),
+    macroF1: ratio(
+      f1.reduce((a, b) => a + b, 0),
+      f1.length,
+    ),
     offered: ratio(marked.filter((m) => m.offered).length, marked.length),
   }
 }
@@ -72,7 +78,12 @@ export interface TwoWay {
 export function twoWay(decided: readonly Decided[]): TwoWay {
   const count = (correct: boolean, called: boolean) =>
     decided.filter((d) => d.correct === correct && d.called === called).length
-  const [tp, fp, fn, tn] = [count(true, true), count(false, true), count(true, false), count(false, false)]
+  const [tp, fp, fn, tn] = [
+    count(true, true),
+    count(false, true),
+    count(true, false),
+    count(false, false),
+  ]
   return {
     n: decided.length,
     accuracy: ratio(tp + tn, decided.length),
@@ -86,7 +97,9 @@ export const COVERAGES = [0.6, 0.7, 0.8, 0.9] as const
 
 /** The same when only the surest share is decided and the rest left open. Ties keep the file's order. */
 export function atCoverage(decided: readonly Decided[], coverage: number) {
-  const surest = [...decided].sort((a, b) => b.margin - a.margin).slice(0, Math.round(decided.length * coverage))
+  const surest = [...decided]
+    .sort((a, b) => b.margin - a.margin)
+    .slice(0, Math.round(decided.length * coverage))
   const { accuracy, correctPrecision } = twoWay(surest)
   return {
     coverage,

@@ -22,7 +22,10 @@ const CORRECT = 0.5
  * Each reference answer is taken as a point with no ideas, the question as the topic's title: what it gives away is no evidence
  * by itself. An answer is correct where one of the references is said.
  */
-export function evaluateShortAnswers(paths: readonly string[], wrong?: (line: string) => void): SetEvaluated[] {
+export function evaluateShortAnswers(
+  paths: readonly string[],
+  wrong?: (line: string) => void,
+): SetEvaluated[] {
   const decided: Decided[] = []
   const topics = new Map<string, Topic>()
   for (const answer of paths.flatMap(readAnswers)) {
@@ -33,9 +36,16 @@ export function evaluateShortAnswers(paths: readonly string[], wrong?: (line: st
     const sureness = Math.max(0, ...report.points.map((point) => point.sureness))
     const called = sureness >= CORRECT
     if (wrong && called !== answer.correct) {
-      wrong(`${answer.set}: ${called ? 'called correct' : 'not called correct'} (${sureness.toFixed(2)}): ${answer.answer} | ${answer.question} | ${answer.references.join(' / ')}`)
+      wrong(
+        `${answer.set}: ${called ? 'called correct' : 'not called correct'} (${sureness.toFixed(2)}): ${answer.answer} | ${answer.question} | ${answer.references.join(' / ')}`,
+      )
     }
-    decided.push({ set: answer.set, correct: answer.correct, called, margin: Math.abs(sureness - CORRECT) })
+    decided.push({
+      set: answer.set,
+      correct: answer.correct,
+      called,
+      margin: Math.abs(sureness - CORRECT),
+    })
   }
   return [...new Set(decided.map((d) => d.set))].map((set) => {
     const own = decided.filter((d) => d.set === set)

@@ -25,7 +25,9 @@ const wordnet = new Set(
 )
 
 const plain = /^[a-z]{3,}$/
-const known = [...new Set(dictionary.filter((word) => plain.test(word) && wordnet.has(word)))].sort()
+const known = [
+  ...new Set(dictionary.filter((word) => plain.test(word) && wordnet.has(word))),
+].sort()
 
 // Each word as one letter for how many letters it shares with the word before (a: 0, b: 1, …), then the rest.
 let before = ''

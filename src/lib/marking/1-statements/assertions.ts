@@ -13,7 +13,9 @@ export interface Assertion {
 }
 
 const RELATES = new Set(['=', ':', '->'])
-const PRONOUNS = new Set('it they this these that those he she which who there its their'.split(' '))
+const PRONOUNS = new Set(
+  'it they this these that those he she which who there its their'.split(' '),
+)
 
 /** The assertions of a statement: one for each clause that has a subject before a verb or a sign that relates (`swash = up the beach`). */
 export function assertionsIn(page: ReadPage, statement: Statement): Assertion[] {
@@ -23,7 +25,10 @@ export function assertionsIn(page: ReadPage, statement: Statement): Assertion[] 
   for (let i = statement.from; i < statement.to; i += 1) {
     const token = page.tokens[i]!
     if (i > statement.from && page.clauseOf[i] !== page.clauseOf[i - 1]) {
-      if (token.kind === 'sign' && (RELATES.has(token.text) || (token.text === '-' && token.apart))) {
+      if (
+        token.kind === 'sign' &&
+        (RELATES.has(token.text) || (token.text === '-' && token.apart))
+      ) {
         if (!taken && i > clauseStart) {
           starts.push({ at: clauseStart, verb: i })
           taken = true

@@ -5,7 +5,9 @@ import type { ReadPage } from './page'
 const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '↑', '↓'])
 const PARTS = new Set([',', ';', '/', '.', '&', '+'])
 const WORDS_THAT_RELATE = new Set(
-  'because since so therefore than like as if when where which that who of by with without from to into between for during before after more less most least fewer each every per about around'.split(' '),
+  'because since so therefore than like as if when where which that who of by with without from to into between for during before after more less most least fewer each every per about around'.split(
+    ' ',
+  ),
 )
 /** A verb that does something here: a plain form (`register`, `place`) before a comma or at the end is a noun in a list. */
 export function isVerbAt(page: ReadPage, i: number): boolean {
@@ -34,7 +36,9 @@ function alone(page: ReadPage, from: number, to: number, i: number): boolean {
 }
 
 function isBare(page: ReadPage, from: number, to: number): boolean {
-  const parts = page.tokens.slice(from, to).filter((t) => t.kind === 'sign' && PARTS.has(t.text)).length
+  const parts = page.tokens
+    .slice(from, to)
+    .filter((t) => t.kind === 'sign' && PARTS.has(t.text)).length
   for (let i = from; i < to; i += 1) {
     const token = page.tokens[i]!
     if (token.kind === 'number') return false
@@ -48,7 +52,13 @@ function isBare(page: ReadPage, from: number, to: number): boolean {
     if (alone(page, from, to, i)) continue
     if (token.kind !== 'word') continue
     const word = token.text
-    if (isVerbAt(page, i) || isNegation(word) || isDirectionWord(word) || WORDS_THAT_RELATE.has(word)) return false
+    if (
+      isVerbAt(page, i) ||
+      isNegation(word) ||
+      isDirectionWord(word) ||
+      WORDS_THAT_RELATE.has(word)
+    )
+      return false
     // A comparative or superlative compares something with something.
     if (word.length > 5 && /(?:er|est)$/.test(word) && page.keys[i] !== word) return false
   }

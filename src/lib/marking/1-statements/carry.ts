@@ -29,13 +29,19 @@ export function carriedSubjects(page: ReadPage): Carried[] {
       subject = heading
       continue
     }
-    if (statement.paragraph !== page.statements[statement.index - 1]?.paragraph && !statement.bullet) heading = []
+    if (
+      statement.paragraph !== page.statements[statement.index - 1]?.paragraph &&
+      !statement.bullet
+    )
+      heading = []
     for (const { subject: range, body, carries } of assertionsIn(page, statement)) {
-      for (const at of objectPronouns(page, body.from, body.to)) for (const key of object) carried.push({ at, key })
+      for (const at of objectPronouns(page, body.from, body.to))
+        for (const key of object) carried.push({ at, key })
       object = subjectKeys(page, body.from, body.to).slice(-2)
       if (!carries && !opensWithCorrection(page.tokens, statement)) {
         subject = subjectKeys(page, range.from, range.to)
-        for (const at of pronounsIn(page, range.from, range.to)) for (const key of subject) carried.push({ at, key })
+        for (const at of pronounsIn(page, range.from, range.to))
+          for (const key of subject) carried.push({ at, key })
         continue
       }
       const from = statement.bullet && heading.length > 0 ? heading : subject
@@ -54,7 +60,10 @@ function isHeading(page: ReadPage, statement: Statement): boolean {
   if (!/[\n\r\u2028\u2029]/.test(line)) return false
   const words = page.tokens.slice(statement.from, statement.to).filter((t) => t.kind === 'word')
   const [assertion] = assertionsIn(page, statement)
-  const says = assertion !== undefined && assertion.subject.to > assertion.subject.from && assertion.body.to - assertion.body.from > 1
+  const says =
+    assertion !== undefined &&
+    assertion.subject.to > assertion.subject.from &&
+    assertion.body.to - assertion.body.from > 1
   return words.length <= 5 && !says
 }
 
@@ -62,7 +71,8 @@ function subjectKeys(page: ReadPage, from: number, to: number): string[] {
   const keys: string[] = []
   for (let i = from; i < to; i += 1) {
     const token = page.tokens[i]!
-    if (token.kind === 'word' && !isStopWord(token.text) && !PRONOUNS.has(token.text)) keys.push(page.keys[i]!)
+    if (token.kind === 'word' && !isStopWord(token.text) && !PRONOUNS.has(token.text))
+      keys.push(page.keys[i]!)
   }
   return keys.slice(-MOST)
 }
@@ -72,13 +82,18 @@ function objectPronouns(page: ReadPage, from: number, to: number): number[] {
   const at: number[] = []
   for (let i = from + 1; i < to; i += 1) {
     const before = page.tokens[i - 1]!.text
-    if (/^(?:it|them|this|that)$/.test(page.tokens[i]!.text) && (isDirectionWord(before) || /^(?:of|than|with|by)$/.test(before))) at.push(i)
+    if (
+      /^(?:it|them|this|that)$/.test(page.tokens[i]!.text) &&
+      (isDirectionWord(before) || /^(?:of|than|with|by)$/.test(before))
+    )
+      at.push(i)
   }
   return at
 }
 
 function pronounsIn(page: ReadPage, from: number, to: number): number[] {
   const at: number[] = []
-  for (let i = from; i < to && i < page.tokens.length; i += 1) if (PRONOUNS.has(page.tokens[i]!.text)) at.push(i)
+  for (let i = from; i < to && i < page.tokens.length; i += 1)
+    if (PRONOUNS.has(page.tokens[i]!.text)) at.push(i)
   return at
 }

@@ -4,16 +4,56 @@ import type { Token } from './tokens'
 
 const MARKS = new Set([',', ';', ':', '(', ')', '-', '->', '<->', '=', '"', '“', '”'])
 const JOINERS = new Set([
-  'but', 'whereas', 'while', 'whilst', 'although', 'though', 'however', 'yet', 'because', 'since', 'as', 'so', 'therefore',
-  'which', 'when', 'if', 'unless', 'until', 'then', 'where',
+  'but',
+  'whereas',
+  'while',
+  'whilst',
+  'although',
+  'though',
+  'however',
+  'yet',
+  'because',
+  'since',
+  'as',
+  'so',
+  'therefore',
+  'which',
+  'when',
+  'if',
+  'unless',
+  'until',
+  'then',
+  'where',
 ])
-const SUBJECTS = new Set(['it', 'they', 'he', 'she', 'we', 'you', 'i', 'this', 'that', 'these', 'those', 'the', 'a', 'an', 'its', 'their', 'there', 'in', 'one'])
+const SUBJECTS = new Set([
+  'it',
+  'they',
+  'he',
+  'she',
+  'we',
+  'you',
+  'i',
+  'this',
+  'that',
+  'these',
+  'those',
+  'the',
+  'a',
+  'an',
+  'its',
+  'their',
+  'there',
+  'in',
+  'one',
+])
 
 // `and the backwash runs …`, `and oxidation takes place …`: a subject and then a verb, after a verb of its own before.
 function opensClause(words: readonly string[], i: number, from: number, to: number): boolean {
   if (SUBJECTS.has(words[i + 1] ?? '')) return true
   if (isVerb(words[i + 1] ?? '')) return false
-  const verbAfter = words.slice(i + 2, Math.min(to, i + 5)).some((word) => isVerb(word) && word.length > 3)
+  const verbAfter = words
+    .slice(i + 2, Math.min(to, i + 5))
+    .some((word) => isVerb(word) && word.length > 3)
   return verbAfter && words.slice(from, i).some((word) => isVerb(word))
 }
 
@@ -38,7 +78,8 @@ export function findClauses(
       const hyphen = token.text === '-' && !token.apart
       const closed = arrow >= 0 && !opens && i > from && /[↑↓]/.test(tokens[i - 1]!.text)
       const opened = arrow >= 0 && opens && /[↑↓]/.test(token.text)
-      if (closed || opened || (token.kind === 'sign' && MARKS.has(token.text) && !hyphen)) clause += 1
+      if (closed || opened || (token.kind === 'sign' && MARKS.has(token.text) && !hyphen))
+        clause += 1
       else if (i > from && token.kind === 'word') {
         if (JOINERS.has(words[i]!)) clause += 1
         else if (words[i] === 'and' && opensClause(words, i, from, to)) clause += 1

@@ -3,8 +3,30 @@ import type { Statement } from './statements'
 import type { Token } from './tokens'
 
 const MARKERS: readonly (readonly string[])[] = [
-  'no wait', 'no sorry', 'wait no', 'no i mean', 'i mean', 'i meant', 'i mean to say', 'scrap that', 'scratch that', 'correction', 'sorry',
-  'oops', 'or rather', 'no actually', 'actually no', 'wait', 'no hang on', 'hang on', 'that is wrong', "that's wrong", 'my mistake', 'edit', 'ignore that', 'cross that out',
+  'no wait',
+  'no sorry',
+  'wait no',
+  'no i mean',
+  'i mean',
+  'i meant',
+  'i mean to say',
+  'scrap that',
+  'scratch that',
+  'correction',
+  'sorry',
+  'oops',
+  'or rather',
+  'no actually',
+  'actually no',
+  'wait',
+  'no hang on',
+  'hang on',
+  'that is wrong',
+  "that's wrong",
+  'my mistake',
+  'edit',
+  'ignore that',
+  'cross that out',
 ].map((words) => words.split(' '))
 
 /** How much of the clause before a correction is withdrawn for good: its last words, which the correction replaces. */
@@ -60,7 +82,8 @@ function strikeBefore(
   struck: Uint8Array,
 ): void {
   let end = at
-  while (end > from && tokens[end - 1]!.kind !== 'word' && tokens[end - 1]!.kind !== 'number') end -= 1
+  while (end > from && tokens[end - 1]!.kind !== 'word' && tokens[end - 1]!.kind !== 'number')
+    end -= 1
   if (end === from) return
   const clause = clauseOf[end - 1]
   let withdrawn = 0
@@ -70,7 +93,12 @@ function strikeBefore(
   }
 }
 
-function markerAt(tokens: readonly Token[], words: readonly string[], i: number, { from, to }: Statement): number {
+function markerAt(
+  tokens: readonly Token[],
+  words: readonly string[],
+  i: number,
+  { from, to }: Statement,
+): number {
   const marker = MARKERS.find((m) => m.every((word, k) => i + k < to && words[i + k] === word))
   if (marker) {
     // "wait" and "sorry" stand alone between commas or dashes, or open the statement; otherwise they are words like others.

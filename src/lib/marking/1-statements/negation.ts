@@ -5,13 +5,21 @@ import type { Token } from './tokens'
 const REACH = 9
 
 const NEGATORS = new Set(
-  'not no never without cannot cant nor none nothing nobody neither hardly barely scarcely nowhere w/o non lack lacks lacking absence'.split(' '),
+  'not no never without cannot cant nor none nothing nobody neither hardly barely scarcely nowhere w/o non lack lacks lacking absence'.split(
+    ' ',
+  ),
 )
 const CONTRACTED = new Set(
-  'dont doesnt didnt isnt arent wasnt werent wont wouldnt couldnt shouldnt hasnt havent hadnt aint neednt mustnt'.split(' '),
+  'dont doesnt didnt isnt arent wasnt werent wont wouldnt couldnt shouldnt hasnt havent hadnt aint neednt mustnt'.split(
+    ' ',
+  ),
 )
 // Verbs that turn what follows into its opposite; `stop` only where something is stopped from something.
-const PREVENTERS = new Set('prevent prevents prevented preventing stop stops stopped stopping avoid avoids avoided avoiding fail fails failed refuse refuses'.split(' '))
+const PREVENTERS = new Set(
+  'prevent prevents prevented preventing stop stops stopped stopping avoid avoids avoided avoiding fail fails failed refuse refuses'.split(
+    ' ',
+  ),
+)
 
 /** Which tokens are under an odd number of negations, and by which word. "not only" does not. */
 export function findNegations(
@@ -48,7 +56,11 @@ function negatorLength(words: readonly string[], i: number, to: number): number 
   const word = words[i]!
   const next = i + 1 < to ? words[i + 1]! : ''
   if (NEGATORS.has(word)) {
-    if ((word === 'not' && (next === 'only' || next === 'just')) || (word === 'no' && next === 'matter' && words[i + 2] === 'how')) return 0
+    if (
+      (word === 'not' && (next === 'only' || next === 'just')) ||
+      (word === 'no' && next === 'matter' && words[i + 2] === 'how')
+    )
+      return 0
     // `no. of waves` is a number
     if (word === 'no' && (next === 'of' || (next === '.' && words[i + 2] === 'of'))) return 0
     if (word === 'no' && (next === 'doubt' || next === 'wonder' || next === 'wait')) return 0
@@ -56,9 +68,15 @@ function negatorLength(words: readonly string[], i: number, to: number): number 
     return 1
   }
   if (word.endsWith("n't") || CONTRACTED.has(word)) return 1
-  if ((word === 'rather' && next === 'than') || (word === 'instead' && next === 'of') || (word === 'free' && next === 'of')) return 2
+  if (
+    (word === 'rather' && next === 'than') ||
+    (word === 'instead' && next === 'of') ||
+    (word === 'free' && next === 'of')
+  )
+    return 2
   if (PREVENTERS.has(word)) {
-    for (let k = i + 1; k < to && k < i + 7; k += 1) if (words[k] === 'from' || /ing$/.test(words[k]!)) return 1
+    for (let k = i + 1; k < to && k < i + 7; k += 1)
+      if (words[k] === 'from' || /ing$/.test(words[k]!)) return 1
     return word.startsWith('prevent') || word.startsWith('avoid') || word.startsWith('fail') ? 1 : 0
   }
   return 0

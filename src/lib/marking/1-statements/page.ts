@@ -45,7 +45,9 @@ const RAISED: Readonly<Record<string, string>> = { '²': '2', '³': '3' }
 export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
   const { tokens: typed, statements } = toStatements(text)
   // Shorthand is written out and a misspelling read as the word that it can only be; offsets stay those of the typed text.
-  const meant = typed.map((token) => (token.kind === 'word' ? vocabulary.correction(vocabulary.expanded(token.text)) : undefined))
+  const meant = typed.map((token) =>
+    token.kind === 'word' ? vocabulary.correction(vocabulary.expanded(token.text)) : undefined,
+  )
   const tokens = typed.map((token, i) =>
     token.kind === 'word' ? { ...token, text: meant[i] ?? vocabulary.expanded(token.text) } : token,
   )
@@ -83,12 +85,14 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
   function joinPieces(i: number, one: Posting): void {
     // cm³ has its exponent as a sign of its own: one word for matching.
     const raised = RAISED[tokens[i + 1]?.text ?? '']
-    if (raised && !tokens[i + 1]!.apart) post(keyOf(words[i]! + raised), { from: i, to: i + 2, strength: 1 })
+    if (raised && !tokens[i + 1]!.apart)
+      post(keyOf(words[i]! + raised), { from: i, to: i + 2, strength: 1 })
     const next = nextWord(i)
     if (next > 0) {
       const whole = words[i]! + words[next]!
       const hyphenated = next === i + 2
-      if (hyphenated || vocabulary.has(whole)) post(keyOf(whole), { from: i, to: next + 1, strength: 1 })
+      if (hyphenated || vocabulary.has(whole))
+        post(keyOf(whole), { from: i, to: next + 1, strength: 1 })
     }
     for (const piece of vocabulary.pieces(words[i]!)) post(keyOf(piece), one)
   }
@@ -100,7 +104,8 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
       while (at < tokens.length && tokens[at]!.start < start) at += 1
       let to = at + 1
       while (to < tokens.length && tokens[to]!.start < end) to += 1
-      if (at < tokens.length && statementOf[at]! >= 0) post(numberKey(number), { from: at, to, strength: 1 })
+      if (at < tokens.length && statementOf[at]! >= 0)
+        post(numberKey(number), { from: at, to, strength: 1 })
     }
   }
   // In `SYN-ACK`, where the topic has that word, ACK is not said by itself.
@@ -119,8 +124,20 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
   const clauseOf = findClauses(tokens, words, statements)
   const { negated, negatedBy } = findNegations(tokens, words, statements, clauseOf)
   const struck = findCorrections(tokens, words, statements, clauseOf)
-  const page = { text, tokens, keys, statements, statementOf, clauseOf, negated, negatedBy, struck, postings }
-  for (const { at, key } of carriedSubjects(page)) post(key, { from: at, to: at + 1, strength: CARRIED })
+  const page = {
+    text,
+    tokens,
+    keys,
+    statements,
+    statementOf,
+    clauseOf,
+    negated,
+    negatedBy,
+    struck,
+    postings,
+  }
+  for (const { at, key } of carriedSubjects(page))
+    post(key, { from: at, to: at + 1, strength: CARRIED })
   for (const list of postings.values()) list.sort((a, b) => a.from - b.from || a.to - b.to)
   return page
 }

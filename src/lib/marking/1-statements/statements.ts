@@ -56,7 +56,14 @@ export function toStatements(text: string): Statements {
       at = end
       if (!tokens.slice(from, token).some((t) => t.kind === 'word' || t.kind === 'number')) continue
       said = true
-      statements.push({ index: statements.length, from, to: token, paragraph, bullet: first && bullet > 0, ...span })
+      statements.push({
+        index: statements.length,
+        from,
+        to: token,
+        paragraph,
+        bullet: first && bullet > 0,
+        ...span,
+      })
       first = false
     }
   }

@@ -75,8 +75,7 @@ export function tokenise(text: string): Token[] {
         : groups.number
           ? 'number'
           : 'sign'
-    const form =
-      kind === 'word' ? plain(raw) : kind === 'number' ? raw.replaceAll(',', '') : raw
+    const form = kind === 'word' ? plain(raw) : kind === 'number' ? raw.replaceAll(',', '') : raw
     tokens.push({
       kind,
       start: piece.index,

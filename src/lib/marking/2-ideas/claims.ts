@@ -31,7 +31,12 @@ export function claimsOf(point: ReadyPoint, finder: Finder): Claim[] {
   }))
   const { equation, value } = point.point
   if (equation && (point.equation || point.reaction)) {
-    claims.push({ label: equation.written, kind: 'equation', occurrences: equations(point, page), halves: [] })
+    claims.push({
+      label: equation.written,
+      kind: 'equation',
+      occurrences: equations(point, page),
+      halves: [],
+    })
   }
   if (value && point.value) {
     const all = values(point, page)
@@ -62,7 +67,8 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
       const same = compareReactions(hit, point.reaction)
       const span = { start: statement.start + hit.span.start, end: statement.start + hit.span.end }
       // A reaction with other species is another reaction and says nothing of this one.
-      if (same !== 'other') found.push(occurrenceAt(page, statement, span, same === 'same' ? 1 : -1, 1))
+      if (same !== 'other')
+        found.push(occurrenceAt(page, statement, span, same === 'same' ? 1 : -1, 1))
     }
   }
   return found

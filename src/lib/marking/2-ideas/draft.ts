@@ -8,9 +8,15 @@ import { isVerb } from '../words/verbs'
 /** Content words in one drafted idea, after which a preposition begins the next. */
 const LONG = 3
 
-const BORDERS = new Set('that which who where when whereas while because since so but although if unless until whose than'.split(' '))
+const BORDERS = new Set(
+  'that which who where when whereas while because since so but although if unless until whose than'.split(
+    ' ',
+  ),
+)
 const COPULAS = new Set('is are was were means be been has have can'.split(' '))
-const PARTING = new Set('in into from to at with by along across through over under behind on for without'.split(' '))
+const PARTING = new Set(
+  'in into from to at with by along across through over under behind on for without'.split(' '),
+)
 
 /**
  * Key ideas for a point whose author gave none, in the mark scheme's notation, so that they can be shown and edited:
@@ -68,7 +74,9 @@ function hyphenated(tokens: readonly Token[]): Token[] {
 
 function doesSomething(tokens: readonly Token[], i: number): boolean {
   const next = tokens[i + 1]
-  return isVerb(tokens[i]!.text) && next?.kind === 'word' && !isStopWord(tokens[i - 1]?.text ?? 'the')
+  return (
+    isVerb(tokens[i]!.text) && next?.kind === 'word' && !isStopWord(tokens[i - 1]?.text ?? 'the')
+  )
 }
 
 // `and cuts off a lagoon`, `and the mean is taken`: a verb follows soon.
@@ -108,12 +116,18 @@ function written(chunk: readonly Token[], given: ReadonlySet<string>): string {
   const words = kept.map((token) => token.text)
   if (!alternatives) return words.join(' ')
   const [one, two] = alternatives
-  return [words.filter((w) => w !== one && w !== two).join(' '), `${one} / ${two}`].filter(Boolean).join(' + ')
+  return [words.filter((w) => w !== one && w !== two).join(' '), `${one} / ${two}`]
+    .filter(Boolean)
+    .join(' + ')
 }
 
 const isBinder = (token: Token) => isDirectionWord(token.text)
 /** Prepositions that carry meaning at the head of an idea. */
-const GOES = new Set('up down out away above below before after without behind under over inside outside beyond back off against between'.split(' '))
+const GOES = new Set(
+  'up down out away above below before after without behind under over inside outside beyond back off against between'.split(
+    ' ',
+  ),
+)
 
 function alternativesIn(chunk: readonly Token[]): readonly [string, string] | undefined {
   const i = chunk.findIndex((token) => token.text === 'or')

@@ -2,7 +2,15 @@ import type { Posting, ReadPage } from '../1-statements/page'
 import type { Statement } from '../1-statements/statements'
 import { isDirectionKey } from '../words/phrases'
 import { relatedTo } from '../words/relations'
-import { bestOfEachSign, combined, distance, occurrenceOf, saysSomethingElse, type Occurrence, type Piece } from './occurrence'
+import {
+  bestOfEachSign,
+  combined,
+  distance,
+  occurrenceOf,
+  saysSomethingElse,
+  type Occurrence,
+  type Piece,
+} from './occurrence'
 import type { ReadyIdea, ReadyWording, Unit } from './ready'
 
 /** A unit found at a place, perhaps by a related word. */
@@ -32,8 +40,12 @@ export class Finder {
   occurrences(idea: ReadyIdea): Occurrence[] {
     return this.candidates(idea).flatMap((index) => {
       const statement = this.page.statements[index]!
-      const options = idea.parts.map((part) => part.flatMap((wording) => this.wordingIn(wording, statement)))
-      const found = combined(options, this.page).filter((piece) => !saysSomethingElse(piece)).map((piece) => occurrenceOf(piece, index))
+      const options = idea.parts.map((part) =>
+        part.flatMap((wording) => this.wordingIn(wording, statement)),
+      )
+      const found = combined(options, this.page)
+        .filter((piece) => !saysSomethingElse(piece))
+        .map((piece) => occurrenceOf(piece, index))
       return idea.kind === 'step' ? found : bestOfEachSign(found)
     })
   }
@@ -55,7 +67,8 @@ export class Finder {
       const own = new Set<number>()
       for (const wording of part) {
         for (const u of anchorsOf(wording)) {
-          for (const hit of this.hitsOf(wording.units[u]!)) own.add(this.page.statementOf[hit.from]!)
+          for (const hit of this.hitsOf(wording.units[u]!))
+            own.add(this.page.statementOf[hit.from]!)
         }
       }
       const before: Set<number> | undefined = common
@@ -74,11 +87,17 @@ export class Finder {
   ): Piece | undefined {
     const placed = new Map<number, Hit>([[anchored, anchor]])
     // First the things, then what has a direction: that belongs to the thing it stands beside in the wording.
-    const order = wording.units.map((_, u) => u).sort((x, y) => Number(binds(wording.units[x]!)) - Number(binds(wording.units[y]!)))
+    const order = wording.units
+      .map((_, u) => u)
+      .sort((x, y) => Number(binds(wording.units[x]!)) - Number(binds(wording.units[y]!)))
     for (const u of order) {
       if (u === anchored) continue
       const unit = wording.units[u]!
-      const beside = binds(unit) ? besides(wording, u).map((k) => placed.get(k)).find(Boolean) : undefined
+      const beside = binds(unit)
+        ? besides(wording, u)
+            .map((k) => placed.get(k))
+            .find(Boolean)
+        : undefined
       const hit = this.nearest(local[u]!, beside ?? anchor, unit, [...placed.values()])
       if (hit && !(hit.slot && local[u]!.some((other) => other.sign === 1))) placed.set(u, hit)
     }
@@ -87,7 +106,10 @@ export class Finder {
     let directional = false
     for (const [u, hit] of placed) {
       const unit = wording.units[u]!
-      got += unit.weight * hit.strength * (u === anchored || binds(unit) ? 1 : this.closeness(hit, anchor))
+      got +=
+        unit.weight *
+        hit.strength *
+        (u === anchored || binds(unit) ? 1 : this.closeness(hit, anchor))
       if (unit.weight >= (wording.loose ? 0.6 : 1)) content += 1
       directional ||= unit.directional
     }
@@ -113,7 +135,12 @@ export class Finder {
   }
 
   // The nearest place; a word with a direction binds to the nearest of its kind, whichever way that points.
-  private nearest(hits: readonly Hit[], anchor: Hit, unit: Unit, chosen: readonly Hit[]): Hit | undefined {
+  private nearest(
+    hits: readonly Hit[],
+    anchor: Hit,
+    unit: Unit,
+    chosen: readonly Hit[],
+  ): Hit | undefined {
     let best: Hit | undefined
     let cost = Infinity
     for (const hit of hits) {
@@ -148,7 +175,9 @@ export class Finder {
       }
     }
     found.sort((a, b) => a.from - b.from || b.strength - a.strength || b.to - a.to)
-    const kept = found.filter((hit, i) => i === 0 || found[i - 1]!.from !== hit.from || found[i - 1]!.sign !== hit.sign)
+    const kept = found.filter(
+      (hit, i) => i === 0 || found[i - 1]!.from !== hit.from || found[i - 1]!.sign !== hit.sign,
+    )
     this.hits.set(id, kept)
     return kept
   }
@@ -168,7 +197,8 @@ export class Finder {
           sure = Math.min(sure, next.strength)
         } else complete = false
       }
-      if (complete) found.push({ from: start.from, to, strength: sure * strength, sign, near, slot })
+      if (complete)
+        found.push({ from: start.from, to, strength: sure * strength, sign, near, slot })
     }
     return found
   }

@@ -48,7 +48,9 @@ const MOST = 24
 /** Every way to say all parts in one statement; parts that only have a direction go with the nearest of the others. */
 export function combined(options: readonly (readonly Piece[])[], page: ReadPage): Piece[] {
   // What has a direction only is bound last, to what is there.
-  const ordered = [...options].sort((a, b) => Number(a.every((p) => p.bound)) - Number(b.every((p) => p.bound)))
+  const ordered = [...options].sort(
+    (a, b) => Number(a.every((p) => p.bound)) - Number(b.every((p) => p.bound)),
+  )
   let whole: Piece[] | undefined
   for (const part of ordered) {
     if (part.length === 0) return []
@@ -69,9 +71,16 @@ export function combined(options: readonly (readonly Piece[])[], page: ReadPage)
 }
 
 // `slow at first and then faster`: at first goes with slow, not with faster.
-function boundNearer(p: { one: Piece; two: Piece; apart: number }, one: Piece, two: Piece, apart: number): boolean {
+function boundNearer(
+  p: { one: Piece; two: Piece; apart: number },
+  one: Piece,
+  two: Piece,
+  apart: number,
+): boolean {
   if (p.apart >= apart) return false
-  return (p.one === one && two.bound && p.two !== two) || (p.two === two && one.bound && p.one !== one)
+  return (
+    (p.one === one && two.bound && p.two !== two) || (p.two === two && one.bound && p.one !== one)
+  )
 }
 
 function joined(one: Piece, two: Piece, apart: number): Piece {
@@ -96,7 +105,9 @@ export function occurrenceOf(piece: Piece, statement: number): Occurrence {
     statement,
     strength,
     sign,
-    ...(sign === -1 ? { turned: opposites % 2 === 1 ? ('opposite' as const) : ('negated' as const) } : {}),
+    ...(sign === -1
+      ? { turned: opposites % 2 === 1 ? ('opposite' as const) : ('negated' as const) }
+      : {}),
     at,
     directional,
     content,
@@ -106,14 +117,18 @@ export function occurrenceOf(piece: Piece, statement: number): Occurrence {
   }
 }
 
-export const saysSomethingElse = ({ opposites, slots }: Piece): boolean => slots > 0 && opposites > slots
+export const saysSomethingElse = ({ opposites, slots }: Piece): boolean =>
+  slots > 0 && opposites > slots
 
 export function bestOfEachSign(found: readonly Occurrence[]): Occurrence[] {
   // `a thick wire has a higher resistance than a thin one`: thick and higher is what is said, thin and higher is not.
   const fewest = Math.min(...found.map((o) => (o.opposites === 0 ? Infinity : o.opposites)))
   const plain = found.filter((o) => o.opposites === 0 || o.opposites === fewest)
   const best = (sign: 1 | -1) =>
-    plain.reduce<Occurrence | undefined>((a, b) => (b.sign === sign && (!a || b.strength > a.strength) ? b : a), undefined)
+    plain.reduce<Occurrence | undefined>(
+      (a, b) => (b.sign === sign && (!a || b.strength > a.strength) ? b : a),
+      undefined,
+    )
   return [best(1), best(-1)].filter((o): o is Occurrence => o !== undefined)
 }
 

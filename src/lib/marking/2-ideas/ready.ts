@@ -111,7 +111,11 @@ function makeReady(topic: Topic): ReadyTopic {
       point,
       drafted,
       ideas: [
-        ...ideas.map((idea) => (drafted ? loosened(readyIdea(idea, 'idea', titleKeys), weightOf) : readyIdea(idea, 'idea', titleKeys))),
+        ...ideas.map((idea) =>
+          drafted
+            ? loosened(readyIdea(idea, 'idea', titleKeys), weightOf)
+            : readyIdea(idea, 'idea', titleKeys),
+        ),
         ...(point.steps ?? []).map((idea) => readyIdea(idea, 'step', titleKeys)),
       ],
       need: point.any ?? ideas.length + (point.steps?.length ?? 0),
@@ -135,7 +139,11 @@ function quantities(point: Point): Pick<ReadyPoint, 'equation' | 'reaction' | 'v
   return { ...value, ...(reaction ? { reaction: { ...reaction, species } } : {}) }
 }
 
-export function readyIdea(idea: Idea, kind: ReadyIdea['kind'], titleKeys: ReadonlySet<string>): ReadyIdea {
+export function readyIdea(
+  idea: Idea,
+  kind: ReadyIdea['kind'],
+  titleKeys: ReadonlySet<string>,
+): ReadyIdea {
   const needed = idea.parts.filter((part) => !isPreventing(part) || idea.parts.length === 1)
   const denies = needed.length < idea.parts.length
   const parts = needed.map((part: Part, p) =>
@@ -150,7 +158,9 @@ export function readyIdea(idea: Idea, kind: ReadyIdea['kind'], titleKeys: Readon
     parts: parts.filter((part) => part.length > 0),
     loose: false,
     weight: 1,
-    given: parts.every((part) => part.every((w) => w.units.every((u) => u.keys.every((k) => titleKeys.has(k))))),
+    given: parts.every((part) =>
+      part.every((w) => w.units.every((u) => u.keys.every((k) => titleKeys.has(k)))),
+    ),
   }
 }
 
@@ -158,16 +168,29 @@ export function readyIdea(idea: Idea, kind: ReadyIdea['kind'], titleKeys: Readon
 function loosened(idea: ReadyIdea, weightOf: (key: string) => number): ReadyIdea {
   const weighed = (unit: Unit): Unit => {
     const rarest = Math.max(...unit.keys.map((key) => weightOf(key)))
-    return { ...unit, weight: unit.weight * (0.4 + 0.6 * (Number.isFinite(rarest) ? Math.max(0, rarest) : 1)) }
+    return {
+      ...unit,
+      weight: unit.weight * (0.4 + 0.6 * (Number.isFinite(rarest) ? Math.max(0, rarest) : 1)),
+    }
   }
-  const parts = idea.parts.map((part) => part.map((w) => ({ ...w, loose: true, units: w.units.map(weighed) })))
-  const weight = parts.reduce((sum, part) => sum + Math.max(0, ...part.map((w) => w.units.reduce((s, u) => s + u.weight, 0))), 0)
+  const parts = idea.parts.map((part) =>
+    part.map((w) => ({ ...w, loose: true, units: w.units.map(weighed) })),
+  )
+  const weight = parts.reduce(
+    (sum, part) => sum + Math.max(0, ...part.map((w) => w.units.reduce((s, u) => s + u.weight, 0))),
+    0,
+  )
   return { ...idea, loose: true, weight, parts }
 }
 
 // `stops / prevents + building walls` denies the rest of the idea, as `cannot build walls` does.
 function isPreventing(part: Part): boolean {
-  return part.wordings.every(({ words, exact }) => !exact && words.length === 1 && /^(?:stop|prevent|block|inhibit|hinder|avoid)/.test(words[0]!.text))
+  return part.wordings.every(
+    ({ words, exact }) =>
+      !exact &&
+      words.length === 1 &&
+      /^(?:stop|prevent|block|inhibit|hinder|avoid)/.test(words[0]!.text),
+  )
 }
 
 function readyWording(wording: Wording): ReadyWording {
@@ -187,7 +210,7 @@ function unitsOf(text: string, exact: boolean): { units: Unit[]; negated: boolea
   const units: Unit[] = []
   const left: Unit[] = []
   let negated = false
-  for (let i = 0; i < tokens.length; ) {
+  for (let i = 0; i < tokens.length;) {
     const phrase = exact ? undefined : knownPhraseAt(keys, i)
     if (phrase) {
       units.push(unit(phrase, 1, false, exact))
@@ -212,7 +235,11 @@ function unit(keys: readonly string[], weight: number, near: boolean, exact: boo
 /** Content keys of a text, in order, with repeats. */
 export function contentKeysOf(text: string): string[] {
   return wordsForMatching(text)
-    .filter((t) => t.kind === 'number' || (t.kind === 'word' && !isStopWord(t.text) && !isDirectionWord(t.text)))
+    .filter(
+      (t) =>
+        t.kind === 'number' ||
+        (t.kind === 'word' && !isStopWord(t.text) && !isDirectionWord(t.text)),
+    )
     .map(keyOfToken)
 }
 

@@ -73,7 +73,8 @@ function massesOf(page: ReadPage, point: ReadyPoint): Float64Array {
     for (const { keys, sign } of relatedTo(key)) {
       // An opposite is still about the same thing.
       if (keys.length > 1) continue
-      for (const posting of page.postings.get(keys[0]!) ?? []) add(page.statementOf[posting.from]!, inText * (sign < 0 ? 0.5 : 0.7))
+      for (const posting of page.postings.get(keys[0]!) ?? [])
+        add(page.statementOf[posting.from]!, inText * (sign < 0 ? 0.5 : 0.7))
     }
   }
   return masses

@@ -41,7 +41,13 @@ function turnedRound(
   for (const claim of claims) {
     if (claim.kind === 'equation' || claim.kind === 'value') continue
     for (const o of claim.occurrences) {
-      if (o.sign === 1 || o.strength < (claim.idea?.loose ? CLASHES_LOOSE : CLASHES) || counted.has(o) || takenBack(open, o)) continue
+      if (
+        o.sign === 1 ||
+        o.strength < (claim.idea?.loose ? CLASHES_LOOSE : CLASHES) ||
+        counted.has(o) ||
+        takenBack(open, o)
+      )
+        continue
       if (saidIn(claim, o.statement) || inReverse(claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
       if (o.slots > 0 && o.content < 2) continue
@@ -54,13 +60,21 @@ function turnedRound(
 
 // Rule 9: two ideas turned round in one statement are a reverse argument.
 function inReverse(claims: readonly Claim[], statement: number): boolean {
-  const directional = claims.filter((claim) => claim.occurrences.some((o) => o.directional && o.statement === statement && o.strength >= SAID))
+  const directional = claims.filter((claim) =>
+    claim.occurrences.some((o) => o.directional && o.statement === statement && o.strength >= SAID),
+  )
   const turned = directional.filter((claim) => !saidIn(claim, statement))
   return turned.length >= 2 && turned.length === directional.length
 }
 
 // The statement must be about this point: another of its ideas stands there, or no other point is nearer and the idea itself has body.
-function isAbout(open: Case, index: number, claims: readonly Claim[], claim: Claim, o: Occurrence): boolean {
+function isAbout(
+  open: Case,
+  index: number,
+  claims: readonly Claim[],
+  claim: Claim,
+  o: Occurrence,
+): boolean {
   const share = open.about.share(index, o.statement)
   if (o.at.every(({ from }) => open.subjects.owns(index, open.subjects.at(from)))) return true
   if (!open.about.belongs(index, o.statement, 0.9) || share < 0.3) return false
@@ -69,7 +83,9 @@ function isAbout(open: Case, index: number, claims: readonly Claim[], claim: Cla
 }
 
 function saidIn(claim: Claim, statement: number): boolean {
-  return claim.occurrences.some((o) => o.sign === 1 && o.statement === statement && o.strength >= SAID)
+  return claim.occurrences.some(
+    (o) => o.sign === 1 && o.statement === statement && o.strength >= SAID,
+  )
 }
 
 // One denied word is a denial of the point only where the statement is plainly about it.
@@ -84,7 +100,8 @@ function plainlyDenied({ page }: Case, o: Occurrence): boolean {
   if (!first) return false
   const negator = page.negatedBy[first.from]!
   if (first.from - negator > 4) return false
-  for (let i = negator + 1; i < first.from; i += 1) if (isDirectionWord(page.tokens[i]!.text)) return false
+  for (let i = negator + 1; i < first.from; i += 1)
+    if (isDirectionWord(page.tokens[i]!.text)) return false
   const { from, to } = page.statements[o.statement]!
   for (let i = from; i < to; i += 1) {
     if (/^(?:unless|until|nobody|nothing|wrong|only)$/.test(page.tokens[i]!.text)) return false
@@ -92,14 +109,20 @@ function plainlyDenied({ page }: Case, o: Occurrence): boolean {
   return true
 }
 
-function wrongQuantity(open: Case, index: number, claims: readonly Claim[]): ClashFound | undefined {
+function wrongQuantity(
+  open: Case,
+  index: number,
+  claims: readonly Claim[],
+): ClashFound | undefined {
   for (const claim of claims) {
     if (claim.kind !== 'equation' && claim.kind !== 'value') continue
     const others = claims.filter((other) => other !== claim)
     for (const o of claim.occurrences) {
       if (o.sign === 1 || takenBack(open, o) || saidIn(claim, o.statement)) continue
       const ideas = others.filter((other) => saidIn(other, o.statement)).length
-      const told = claim.kind === 'equation' || (ideas >= Math.max(1, others.length - 1) && open.about.belongs(index, o.statement))
+      const told =
+        claim.kind === 'equation' ||
+        (ideas >= Math.max(1, others.length - 1) && open.about.belongs(index, o.statement))
       if (told) return { kind: claim.kind, statement: o.statement, at: o.at, against: claim.label }
     }
   }
@@ -121,7 +144,12 @@ function otherYear(open: Case, index: number, claims: readonly Claim[]): ClashFo
       if (years.length !== 1 || page.tokens[other!]!.text === year) continue
       const rest = claims.filter((x) => x !== claim && saidIn(x, statement.index)).length
       if (rest * 2 < claims.length - 1 || !about.belongs(index, statement.index, 0.9)) continue
-      return { kind: 'value', statement: statement.index, at: [{ from: other!, to: other! + 1 }], against: year }
+      return {
+        kind: 'value',
+        statement: statement.index,
+        at: [{ from: other!, to: other! + 1 }],
+        against: year,
+      }
     }
   }
   return undefined

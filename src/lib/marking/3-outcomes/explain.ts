@@ -55,6 +55,11 @@ function list(claims: readonly Claim[]): string {
 export function plainIdea(written: string): string {
   return written
     .split(/\s\+\s/)
-    .map((part) => part.split(/\s\/\s/)[0]!.replace(/[()"“”]/g, '').trim())
+    .map((part) =>
+      part
+        .split(/\s\/\s/)[0]!
+        .replace(/[()"“”]/g, '')
+        .trim(),
+    )
     .join(', ')
 }

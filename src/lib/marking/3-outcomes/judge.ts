@@ -56,7 +56,9 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
     const { turned: _, ...rest } = o
     return o.sign === 1 ? { ...rest, sign: -1, turned: 'swapped' } : { ...rest, sign: 1 }
   }
-  const everyClaim = topic.points.map((point) => claimsOf(point, finder).map((claim) => withoutHeaps(bare, point, claim)))
+  const everyClaim = topic.points.map((point) =>
+    claimsOf(point, finder).map((claim) => withoutHeaps(bare, point, claim)),
+  )
   return {
     page,
     topic,
@@ -69,7 +71,9 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
     claims: everyClaim.map((claims, index) =>
       claims.map((claim) => ({
         ...claim,
-        occurrences: claim.occurrences.filter((o) => !subjects.isForeign(index, o)).map((o) => (claim.idea ? inRoles(index, o) : o)),
+        occurrences: claim.occurrences
+          .filter((o) => !subjects.isForeign(index, o))
+          .map((o) => (claim.idea ? inRoles(index, o) : o)),
       })),
     ),
   }
@@ -88,7 +92,8 @@ export function judge(open: Case, index: number): Judgement {
 
   let outcome: Outcome = 'missed'
   if (clash || order?.swapped) outcome = 'contradicted'
-  else if (point.drafted ? (best?.cover ?? 0) >= DRAFT_FULL : needed > 0 && count >= needed) outcome = 'full'
+  else if (point.drafted ? (best?.cover ?? 0) >= DRAFT_FULL : needed > 0 && count >= needed)
+    outcome = 'full'
   else if (best && countsAsPart(open, point, index, claims, said)) outcome = 'partial'
 
   const share = needed === 0 ? 0 : Math.min(1, count / needed)
@@ -100,12 +105,17 @@ export function judge(open: Case, index: number): Judgement {
     ...(clash ? { clash } : order?.swapped ? { clash: order.swapped } : {}),
     ...(nearest !== undefined && outcome !== 'full' ? { nearest } : {}),
     sureness,
-    offered: (outcome === 'missed' || outcome === 'partial') && nearest !== undefined && open.about.share(index, nearest) >= 0.5,
+    offered:
+      (outcome === 'missed' || outcome === 'partial') &&
+      nearest !== undefined &&
+      open.about.share(index, nearest) >= 0.5,
   }
 }
 
 function neededOf(point: ReadyPoint, claims: readonly Claim[]): number {
-  const extras = claims.filter((claim) => claim.kind === 'equation' || claim.kind === 'value').length
+  const extras = claims.filter(
+    (claim) => claim.kind === 'equation' || claim.kind === 'value',
+  ).length
   return Math.min(point.need, point.ideas.length) + extras
 }
 
@@ -113,7 +123,11 @@ function neededOf(point: ReadyPoint, claims: readonly Claim[]): number {
 function withoutHeaps(bare: Uint8Array, point: ReadyPoint, claim: Claim): Claim {
   if (point.point.any !== undefined || claim.kind === 'equation') return claim
   const stated = (o: Occurrence) => o.at.some(({ from }) => !bare[from])
-  return { ...claim, occurrences: claim.occurrences.filter(stated), halves: claim.halves.filter(stated) }
+  return {
+    ...claim,
+    occurrences: claim.occurrences.filter(stated),
+    halves: claim.halves.filter(stated),
+  }
 }
 
 interface Window {
@@ -125,7 +139,12 @@ interface Window {
 }
 
 /** The run of statements that says most of the point: most ideas, then the strongest, then the shortest and first. */
-function bestWindow(open: Case, point: ReadyPoint, index: number, claims: readonly Claim[]): Window | undefined {
+function bestWindow(
+  open: Case,
+  point: ReadyPoint,
+  index: number,
+  claims: readonly Claim[],
+): Window | undefined {
   const starts = new Set<number>()
   for (const claim of claims) {
     for (const o of claim.occurrences) {
@@ -140,8 +159,13 @@ function bestWindow(open: Case, point: ReadyPoint, index: number, claims: readon
     for (const [from, to] of windows) {
       if (!wide && contrasts(claims, from, to)) continue
       const window = readWindow(claims, from, to)
-      const value = (point.drafted ? window.cover * claims.length : window.count + window.strength * 0.5) + open.about.share(index, s) * 0.3
-      if ((window.count > 0 || (point.drafted && window.cover > 0)) && (!best || value > valueOf(best))) {
+      const value =
+        (point.drafted ? window.cover * claims.length : window.count + window.strength * 0.5) +
+        open.about.share(index, s) * 0.3
+      if (
+        (window.count > 0 || (point.drafted && window.cover > 0)) &&
+        (!best || value > valueOf(best))
+      ) {
         best = window
         bestValue.set(best, value)
       }
@@ -156,7 +180,9 @@ const valueOf = (window: Window) => bestValue.get(window) ?? 0
 function contrasts(claims: readonly Claim[], from: number, to: number): boolean {
   if (from === to) return false
   return claims.some((claim) => {
-    const here = claim.occurrences.filter((o) => o.statement >= from && o.statement <= to && o.strength >= SAID)
+    const here = claim.occurrences.filter(
+      (o) => o.statement >= from && o.statement <= to && o.strength >= SAID,
+    )
     const plus = here.find((o) => o.sign === 1)
     return plus !== undefined && here.some((o) => o.sign === -1 && o.statement !== plus.statement)
   })
@@ -167,7 +193,10 @@ function readWindow(claims: readonly Claim[], from: number, to: number): Window 
   const turned = reverseArgument(claims, inside)
   const said = claims.map((claim) => {
     const options = claim.occurrences.filter(
-      (o) => inside(o) && o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID) && (o.sign === 1 || turned.has(o)),
+      (o) =>
+        inside(o) &&
+        o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID) &&
+        (o.sign === 1 || turned.has(o)),
     )
     return options.reduce<Occurrence | undefined>(
       (best, o) => (!best || o.strength > best.strength ? o : best),
@@ -198,7 +227,10 @@ function coverOf(claims: readonly Claim[], counts: (o: Occurrence) => boolean): 
  * Rule 9: both sides turned round is the same statement. Where two or more ideas with a direction are said the other way round
  * in the window, and none of those is also said the right way, they count.
  */
-function reverseArgument(claims: readonly Claim[], inside: (o: Occurrence) => boolean): ReadonlySet<Occurrence> {
+function reverseArgument(
+  claims: readonly Claim[],
+  inside: (o: Occurrence) => boolean,
+): ReadonlySet<Occurrence> {
   const turned: Occurrence[] = []
   let straight = 0
   for (const claim of claims) {
@@ -217,7 +249,9 @@ function countsAsPart(
   claims: readonly Claim[],
   said: readonly (Occurrence | undefined)[],
 ): boolean {
-  const got = claims.map((claim, c) => (claim.idea?.given ? undefined : (said[c] ?? claim.halves[0])))
+  const got = claims.map((claim, c) =>
+    claim.idea?.given ? undefined : (said[c] ?? claim.halves[0]),
+  )
   const found = got.filter((o): o is Occurrence => o !== undefined)
   if (found.length === 0) return false
   if (point.point.any !== undefined || (found.length >= 2 && !point.drafted)) return true

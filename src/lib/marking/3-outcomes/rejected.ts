@@ -18,12 +18,18 @@ export function rejectedBy(open: Case, index: number): ClashFound | undefined {
     for (const statement of open.page.statements) {
       if (open.about.share(index, statement.index) < 0.15) continue
       for (const piece of open.finder.wordingIn(wording, statement)) {
-        if (piece.strength < CLASHES || piece.opposites > 0 || piece.denied !== piece.denies) continue
+        if (piece.strength < CLASHES || piece.opposites > 0 || piece.denied !== piece.denies)
+          continue
         if (piece.at.some(({ from }) => open.page.struck[from]! > 0)) continue
         if (!hasItsOwn(open.finder, point, wording, piece)) continue
         if (!turnedLikeIt(open, point, wording, piece)) continue
         if (rightWordBetween(open, point, wording, piece)) continue
-        return { kind: 'rejected', statement: statement.index, at: piece.at, against: point.point.text }
+        return {
+          kind: 'rejected',
+          statement: statement.index,
+          at: piece.at,
+          against: point.point.text,
+        }
       }
     }
   }
@@ -31,11 +37,17 @@ export function rejectedBy(open: Case, index: number): ClashFound | undefined {
 }
 
 function placeOf(finder: Finder, unit: Unit, piece: Piece): number | undefined {
-  return finder.hitsOf(unit).find((h) => piece.at.some((a) => a.from === h.from && a.to === h.to))?.from
+  return finder.hitsOf(unit).find((h) => piece.at.some((a) => a.from === h.from && a.to === h.to))
+    ?.from
 }
 
 // The words that the rejected statement has and the point has not are what is wrong with it.
-function hasItsOwn(finder: Finder, point: ReadyPoint, wording: ReadyWording, piece: Piece): boolean {
+function hasItsOwn(
+  finder: Finder,
+  point: ReadyPoint,
+  wording: ReadyWording,
+  piece: Piece,
+): boolean {
   return wording.units
     .filter((unit) => unit.weight >= 1 && unit.keys.every((key) => !point.weights.has(key)))
     .every((unit) => placeOf(finder, unit, piece) !== undefined)
@@ -57,7 +69,12 @@ function turnedLikeIt(open: Case, point: ReadyPoint, wording: ReadyWording, piec
   return true
 }
 
-function rightWordBetween(open: Case, point: ReadyPoint, wording: ReadyWording, piece: Piece): boolean {
+function rightWordBetween(
+  open: Case,
+  point: ReadyPoint,
+  wording: ReadyWording,
+  piece: Piece,
+): boolean {
   const first = piece.at[0]!.from
   const last = piece.at[piece.at.length - 1]!.to
   const own = new Set(wording.units.flatMap((unit) => unit.keys))
@@ -65,7 +82,12 @@ function rightWordBetween(open: Case, point: ReadyPoint, wording: ReadyWording, 
   for (const idea of point.ideas) {
     for (const unit of idea.parts.flat().flatMap((w) => w.units)) {
       if (unit.weight < 1 || unit.keys.some((key) => own.has(key))) continue
-      if (open.finder.hitsOf(unit).some((h) => h.sign === 1 && h.from > first && h.from < last && !used(h.from))) return true
+      if (
+        open.finder
+          .hitsOf(unit)
+          .some((h) => h.sign === 1 && h.from > first && h.from < last && !used(h.from))
+      )
+        return true
     }
   }
   return false

@@ -9,8 +9,16 @@ import { isVerb } from '../words/verbs'
 /** What a thing is in an assertion: before or after the verb, or bound to by a preposition. */
 type Role = string
 
-const PREPOSITIONS = new Set('into to from by than under over above below beneath at as onto through towards'.split(' '))
-const LIKE: Readonly<Record<string, string>> = { beneath: 'under', below: 'under', over: 'above', onto: 'to', towards: 'to' }
+const PREPOSITIONS = new Set(
+  'into to from by than under over above below beneath at as onto through towards'.split(' '),
+)
+const LIKE: Readonly<Record<string, string>> = {
+  beneath: 'under',
+  below: 'under',
+  over: 'above',
+  onto: 'to',
+  towards: 'to',
+}
 
 /** No role: `A is B` has no doer. */
 const NONE: Role = ''
@@ -18,7 +26,11 @@ const EQUATES = /^(?:is|are|was|were|be|means?|=|:|->|-|has|have|called|consists
 
 interface Roles {
   /** For each content word of the point's text that plays a role: the unit to look for, and its role. */
-  readonly players: readonly { readonly unit: Unit; readonly role: Role; readonly assertion: number }[]
+  readonly players: readonly {
+    readonly unit: Unit
+    readonly role: Role
+    readonly assertion: number
+  }[]
   readonly finder: Finder
 }
 
@@ -41,11 +53,24 @@ function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
     .forEach((assertion, a) => {
       for (let i = assertion.subject.from; i < assertion.body.to; i += 1) {
         const key = page.keys[i]!
-        if (seen.has(key) || !point.weights.has(key) || isDirectional(key) || isVerb(page.tokens[i]!.text)) continue
+        if (
+          seen.has(key) ||
+          !point.weights.has(key) ||
+          isDirectional(key) ||
+          isVerb(page.tokens[i]!.text)
+        )
+          continue
         const role = roleAt(page, assertion, i)
         if (role === NONE) continue
         seen.add(key)
-        const unit = { phrase: key, keys: [key], weight: 1, near: false, directional: false, exact: false }
+        const unit = {
+          phrase: key,
+          keys: [key],
+          weight: 1,
+          near: false,
+          directional: false,
+          exact: false,
+        }
         players.push({ unit, role, assertion: a })
       }
     })
@@ -55,13 +80,24 @@ function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
 }
 
 /** Rule 10: are two things of the point in each other's roles in this assertion of the page, and none in its own beside them? */
-export function rolesSwapped(topic: ReadyTopic, point: ReadyPoint, finder: Finder, assertion: Assertion): boolean {
+export function rolesSwapped(
+  topic: ReadyTopic,
+  point: ReadyPoint,
+  finder: Finder,
+  assertion: Assertion,
+): boolean {
   const { players } = rolesOf(topic, point)
   const { page } = finder
   const placed = players.flatMap(({ unit, role, assertion: own }) => {
     const hit = finder
       .hitsOf(unit)
-      .find((h) => h.sign === 1 && h.strength >= 0.95 && h.from >= assertion.subject.from && h.from < assertion.body.to)
+      .find(
+        (h) =>
+          h.sign === 1 &&
+          h.strength >= 0.95 &&
+          h.from >= assertion.subject.from &&
+          h.from < assertion.body.to,
+      )
     return hit ? [{ role, own, said: roleAt(page, assertion, hit.from) }] : []
   })
   let swapped = 0
@@ -69,7 +105,8 @@ export function rolesSwapped(topic: ReadyTopic, point: ReadyPoint, finder: Finde
   for (let i = 0; i < placed.length; i += 1) {
     for (let k = i + 1; k < placed.length; k += 1) {
       const [one, two] = [placed[i]!, placed[k]!]
-      if (one.own !== two.own || one.role === two.role || one.said === NONE || two.said === NONE) continue
+      if (one.own !== two.own || one.role === two.role || one.said === NONE || two.said === NONE)
+        continue
       if (one.said === two.role && two.said === one.role) swapped += 1
       else if (one.said === one.role && two.said === two.role) straight += 1
     }
@@ -80,10 +117,16 @@ export function rolesSwapped(topic: ReadyTopic, point: ReadyPoint, finder: Finde
 function roleAt(page: ReadPage, assertion: Assertion, i: number): Role {
   for (let k = i - 1; k >= Math.max(assertion.subject.from, i - 3); k -= 1) {
     const word = page.tokens[k]!.text
-    if (PREPOSITIONS.has(word)) return word === 'by' && passive(page, assertion) ? 'doer' : (LIKE[word] ?? word)
+    if (PREPOSITIONS.has(word))
+      return word === 'by' && passive(page, assertion) ? 'doer' : (LIKE[word] ?? word)
     if (page.tokens[k]!.kind === 'sign' || !isStopWord(word)) break
   }
-  if (!compares(page, assertion) && EQUATES.test(page.tokens[assertion.body.from]!.text) && !passive(page, assertion)) return NONE
+  if (
+    !compares(page, assertion) &&
+    EQUATES.test(page.tokens[assertion.body.from]!.text) &&
+    !passive(page, assertion)
+  )
+    return NONE
   const before = i < assertion.subject.to
   if (passive(page, assertion)) return before ? 'done to' : 'after'
   return before ? 'doer' : 'done to'
@@ -100,7 +143,8 @@ function passive(page: ReadPage, { body }: Assertion): boolean {
   for (let i = body.from; i < Math.min(body.to, body.from + 3); i += 1) {
     if (!BE.has(page.tokens[i]!.text)) continue
     for (let k = i + 1; k < Math.min(body.to, i + 3); k += 1) {
-      if (/(?:ed|en|wn|ung|ept|elt|ade|aid|old|ught|ound|orn)$/.test(page.tokens[k]!.text)) return true
+      if (/(?:ed|en|wn|ung|ept|elt|ade|aid|old|ught|ound|orn)$/.test(page.tokens[k]!.text))
+        return true
     }
   }
   return false

@@ -52,7 +52,13 @@ function longestChain(places: readonly (readonly Placed[])[]): Placed[] {
     let before: { chain: Placed[]; value: number } = { chain: [], value: 0 }
     for (const other of all) {
       const known = best.get(other)
-      if (!known || other.step >= place.step || other.when > place.when || shareWords(other.o, place.o)) continue
+      if (
+        !known ||
+        other.step >= place.step ||
+        other.when > place.when ||
+        shareWords(other.o, place.o)
+      )
+        continue
       if (known.value > before.value) before = known
     }
     const value = before.value + 1 + place.o.strength * 0.01
@@ -63,7 +69,10 @@ function longestChain(places: readonly (readonly Placed[])[]): Placed[] {
 }
 
 function shareWords(one: Occurrence, two: Occurrence): boolean {
-  return one.statement === two.statement && one.at.every((a) => two.at.some((b) => a.from < b.to && b.from < a.to))
+  return (
+    one.statement === two.statement &&
+    one.at.every((a) => two.at.some((b) => a.from < b.to && b.from < a.to))
+  )
 }
 
 /** When a step happens as the page tells it: where it stands, unless "before", "after", "first", "last" say otherwise. */
@@ -80,8 +89,15 @@ function timeOf(page: ReadPage, o: Occurrence): number {
     const points = !POINTS_BACK.has(next)
     if (i < first && word === 'after' && points) time -= NEARBY
     if (i < first && word === 'before' && points) time += NEARBY
-    if (i > last && word === 'before' && (next === 'anything' || next === 'everything')) time -= 2 * FAR * FAR
-    if (word === 'finally' || word === 'lastly' || (word === 'last' && (i + 1 >= statement.to || next === 'of' || next === 'thing' || next === '.'))) time += FAR * FAR
+    if (i > last && word === 'before' && (next === 'anything' || next === 'everything'))
+      time -= 2 * FAR * FAR
+    if (
+      word === 'finally' ||
+      word === 'lastly' ||
+      (word === 'last' &&
+        (i + 1 >= statement.to || next === 'of' || next === 'thing' || next === '.'))
+    )
+      time += FAR * FAR
     if (word === 'first' && i > statement.from) time -= FAR * FAR
   }
   return time
@@ -90,7 +106,18 @@ function timeOf(page: ReadPage, o: Occurrence): number {
 /** More than any clause is long, and more than any page. */
 const NEARBY = 40
 const FAR = 100_000
-const POINTS_BACK = new Set(['that', 'this', 'which', 'it', 'any', 'anything', 'everything', ',', 'hand', 'wards'])
+const POINTS_BACK = new Set([
+  'that',
+  'this',
+  'which',
+  'it',
+  'any',
+  'anything',
+  'everything',
+  ',',
+  'hand',
+  'wards',
+])
 
 // How often the page has gone back in time by "before that" up to token `at`, within the last statements.
 function backwards(page: ReadPage, at: number): number {

@@ -28,8 +28,12 @@ export class Subjects {
     let count = 0
     this.firstOf = byStatement.map((list) => (count += list.length) - list.length)
     const terms = topic.points.map((_, index) => termOf(topic, index))
-    this.termKeys = terms.map((wordings) => new Set(wordings.flatMap((w) => w.units.flatMap((u) => u.keys))))
-    this.places = terms.map((wordings) => wordings.flatMap((wording) => wholePlaces(wording, finder, page)))
+    this.termKeys = terms.map(
+      (wordings) => new Set(wordings.flatMap((w) => w.units.flatMap((u) => u.keys))),
+    )
+    this.places = terms.map((wordings) =>
+      wordings.flatMap((wording) => wholePlaces(wording, finder, page)),
+    )
     const owners: Set<number>[] = this.assertions.map(() => new Set())
     this.places.forEach((hits, point) => {
       for (const hit of hits) {
@@ -50,7 +54,12 @@ export class Subjects {
     const statement = this.page.statementOf[i]!
     if (statement < 0) return -1
     let a = this.firstOf[statement]!
-    while (a + 1 < this.assertions.length && this.assertions[a + 1]!.statement === statement && this.assertions[a + 1]!.subject.from <= i) a += 1
+    while (
+      a + 1 < this.assertions.length &&
+      this.assertions[a + 1]!.statement === statement &&
+      this.assertions[a + 1]!.subject.from <= i
+    )
+      a += 1
     return a
   }
 
@@ -62,7 +71,8 @@ export class Subjects {
     if (this.termKeys[point]!.size === 0) return false
     const { weights } = this.topic.points[point]!
     for (const owner of owners) {
-      for (const key of this.termKeys[owner]!) if (weights.has(key) || this.termKeys[point]!.has(key)) return false
+      for (const key of this.termKeys[owner]!)
+        if (weights.has(key) || this.termKeys[point]!.has(key)) return false
     }
     // The term may come last: "…; this is a spit".
     const { subject, body } = this.assertions[a]!
@@ -90,13 +100,18 @@ export function termOf(topic: ReadyTopic, index: number): readonly ReadyWording[
 export function termIndex(topic: ReadyTopic, index: number): number | undefined {
   const point = topic.points[index]!
   if (point.point.any !== undefined || point.point.steps) return undefined
-  const exact = point.ideas.findIndex((idea) => idea.parts.length === 1 && idea.parts[0]!.every((w) => w.exact))
+  const exact = point.ideas.findIndex(
+    (idea) => idea.parts.length === 1 && idea.parts[0]!.every((w) => w.exact),
+  )
   if (exact >= 0) return exact
   const [first] = point.ideas
   if (!first || first.given || first.parts.length !== 1 || point.ideas.length < 2) return undefined
   const opening = new Set(point.textKeys.slice(0, 2))
   const rare = first.parts[0]!.some(
-    (w) => w.units.length <= 2 && w.units.every((u) => u.keys.every((k) => opening.has(k))) && w.units.some((u) => u.keys.some((k) => (point.weights.get(k) ?? 0) >= 0.55)),
+    (w) =>
+      w.units.length <= 2 &&
+      w.units.every((u) => u.keys.every((k) => opening.has(k))) &&
+      w.units.some((u) => u.keys.some((k) => (point.weights.get(k) ?? 0) >= 0.55)),
   )
   return rare ? 0 : undefined
 }
@@ -108,7 +123,14 @@ function wholePlaces(wording: ReadyWording, finder: Finder, page: ReadPage): Hit
   return finder.hitsOf(first).filter((hit) => {
     if (hit.sign === -1) return false
     return rest.every((unit) =>
-      finder.hitsOf(unit).some((other) => other.sign === 1 && Math.abs(other.from - hit.from) <= 3 && page.statementOf[other.from] === page.statementOf[hit.from]),
+      finder
+        .hitsOf(unit)
+        .some(
+          (other) =>
+            other.sign === 1 &&
+            Math.abs(other.from - hit.from) <= 3 &&
+            page.statementOf[other.from] === page.statementOf[hit.from],
+        ),
     )
   })
 }

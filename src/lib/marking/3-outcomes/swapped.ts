@@ -23,10 +23,14 @@ export function swappedPartner(open: Case, index: number): ClashFound | undefine
       if (other === index) return false
       const own = termIndex(open.topic, other)
       if (own === undefined || point.ideas.length < 2) return false
-      const named = subjects.places[other]!.some((hit) => hit.from >= assertion.subject.from && hit.from < assertion.subject.to)
+      const named = subjects.places[other]!.some(
+        (hit) => hit.from >= assertion.subject.from && hit.from < assertion.subject.to,
+      )
       // What both points have proves nothing.
       const says = saysOf(open.everyClaim[other]!, own, body)
-      return !named && says >= Math.min(2, point.ideas.length - 1) && says * 2 >= point.ideas.length - 1
+      return (
+        !named && says >= Math.min(2, point.ideas.length - 1) && says * 2 >= point.ideas.length - 1
+      )
     })
     if (partner < 0) continue
     return {
@@ -40,10 +44,19 @@ export function swappedPartner(open: Case, index: number): ClashFound | undefine
 }
 
 /** How many ideas of a point, its term left out, stand in what an assertion says. */
-function saysOf(claims: readonly Claim[], term: number, body: { readonly from: number; readonly to: number }): number {
+function saysOf(
+  claims: readonly Claim[],
+  term: number,
+  body: { readonly from: number; readonly to: number },
+): number {
   return claims.filter(
     (claim, c) =>
       c !== term &&
-      claim.occurrences.some((o) => o.sign === 1 && o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID) && o.at.every(({ from, to }) => from >= body.from && to <= body.to)),
+      claim.occurrences.some(
+        (o) =>
+          o.sign === 1 &&
+          o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID) &&
+          o.at.every(({ from, to }) => from >= body.from && to <= body.to),
+      ),
   ).length
 }

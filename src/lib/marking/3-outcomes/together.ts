@@ -1,7 +1,9 @@
 import { contentKeys, type ReadPage } from '../1-statements/page'
 
 const CARRIES = new Set(
-  'it its they them their this these that those he she his her which so then because also and there here both such therefore thus hence one ones'.split(' '),
+  'it its they them their this these that those he she his her which so then because also and there here both such therefore thus hence one ones'.split(
+    ' ',
+  ),
 )
 
 /** Which neighbouring statements carry on the same subject: `true` at i where statement i + 1 goes on from i. */

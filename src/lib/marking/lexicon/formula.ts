@@ -1,1 +1,28 @@
-export const formulaNamed = (name: string): string | undefined => (void name, undefined)
+import { compounds, elements } from './formulae'
+import { rowsOf } from './rows'
+
+const byName = new Map<string, string>()
+for (const row of [...rowsOf(elements), ...rowsOf(compounds)]) {
+  const [names = '', formula = ''] = row.split(' = ').map((part) => part.trim())
+  for (const name of names.split(',')) {
+    const known = name.trim().toLowerCase()
+    if (known && !byName.has(known)) byName.set(known, formula)
+  }
+}
+
+/** Gases that stand as molecules of two atoms in a reaction: the element's symbol alone would be one atom. */
+const PAIRS = new Set(['H', 'N', 'O', 'F', 'Cl', 'Br', 'I'])
+
+/** The formula of an element, compound or ion in a reaction (`oxygen` is O2); undefined for a name that is not listed. */
+export function formulaNamed(name: string): string | undefined {
+  const formula = byName.get(name) ?? byName.get(name.replace(/s$/, ''))
+  return formula && PAIRS.has(formula) ? `${formula}2` : formula
+}
+
+/** Names and formulae that stand for the same substance, for matching words: `[['carbon dioxide', 'CO2'], …]`. */
+export function formulaRows(): string[][] {
+  return rowsOf(compounds).map((row) => {
+    const [names = '', formula = ''] = row.split(' = ').map((part) => part.trim())
+    return [...names.split(',').map((name) => name.trim()), formula]
+  })
+}

@@ -7,11 +7,17 @@ import { joined as joinedData } from './joined'
 import { keptApart as keptApartData } from './kept-apart'
 import { isKnownWord } from './known'
 import { opposites } from './opposites'
+import { formulaRows } from './formula'
 import { rowsOf, wordsOf } from './rows'
 import { shorthand } from './shorthand'
 import { soundAlikes as soundAlikeData } from './sound-alikes'
 import { spellings } from './spellings'
-import { directional, fillers as fillerData, negations as negationData, stopWords } from './stop-words'
+import {
+  directional,
+  fillers as fillerData,
+  negations as negationData,
+  stopWords,
+} from './stop-words'
 import { scienceSynonyms, synonyms } from './synonyms'
 
 const stops = wordsOf(stopWords)
@@ -37,7 +43,11 @@ export function spelling(word: string): string {
   const listed = american.get(word)
   if (listed !== undefined) return listed
   // -ize, -izing, -ization: every word that has them is one with -ise (but size, prize, seize).
-  if (word.length > 6 && /iz(?:e[ds]?|ing|ation|ations|er|ers)$/.test(word) && !/(?:size|prize|seize|capsize)/.test(word)) {
+  if (
+    word.length > 6 &&
+    /iz(?:e[ds]?|ing|ation|ations|er|ers)$/.test(word) &&
+    !/(?:size|prize|seize|capsize)/.test(word)
+  ) {
     return word.replace(/iz(?=(?:e[ds]?|ing|ations?|ers?)$)/, 'is')
   }
   return word
@@ -46,7 +56,10 @@ export function spelling(word: string): string {
 const apart = new Map<string, string>()
 for (const row of rowsOf(keptApartData)) {
   for (const slot of row.split(',')) {
-    const forms = slot.split('=').map((word) => word.trim()).filter(Boolean)
+    const forms = slot
+      .split('=')
+      .map((word) => word.trim())
+      .filter(Boolean)
     for (const form of forms) if (!apart.has(form)) apart.set(form, `=${forms[0]}`)
   }
 }
@@ -55,15 +68,21 @@ export const keptApart = (word: string): string | undefined => apart.get(word)
 
 const joinedKeys = new Map<string, string>()
 for (const row of rowsOf(joinedData)) {
-  const forms = row.split('=').map((word) => word.trim()).filter(Boolean)
+  const forms = row
+    .split('=')
+    .map((word) => word.trim())
+    .filter(Boolean)
   const stems = forms.map((form) => (/^[a-z]+$/.test(form) ? stemmer.stem(form) : form))
-  // A stem that an earlier line already gave a key keeps it, and hands it to the whole line.
-  const key = stems.map((stem) => joinedKeys.get(stem)).find((k) => k !== undefined) ?? stems[0]!
+  // A form that is kept apart from others of its stem, or that an earlier line has, gives its key to the whole line.
+  const own = forms.map((form) => apart.get(form)).find((k) => k !== undefined)
+  const key =
+    own ?? stems.map((stem) => joinedKeys.get(stem)).find((k) => k !== undefined) ?? stems[0]!
   forms.forEach((form, i) => {
     if (apart.has(form)) return
     if (!joinedKeys.has(form)) joinedKeys.set(form, key)
-    // A short stem may be another word: ate is stemmed to at.
-    if (stems[i]!.length > 3 && !joinedKeys.has(stems[i]!)) joinedKeys.set(stems[i]!, key)
+    // A short stem may be another word (ate is stemmed to at); the stem of a kept-apart word belongs to several.
+    if (stems[i]!.length > 3 && own === undefined && !joinedKeys.has(stems[i]!))
+      joinedKeys.set(stems[i]!, key)
   })
 }
 /** The common key of forms that the stemmer leaves apart; asked with a word, then with its stem. */
@@ -79,7 +98,10 @@ export const shorthandFor = (word: string): string | undefined => short.get(word
 
 const alike = new Map<string, string[]>()
 for (const row of rowsOf(soundAlikeData)) {
-  const forms = row.split('=').map((word) => word.trim()).filter(Boolean)
+  const forms = row
+    .split('=')
+    .map((word) => word.trim())
+    .filter(Boolean)
   for (const form of forms) {
     alike.set(form, [...(alike.get(form) ?? []), ...forms.filter((other) => other !== form)])
   }
@@ -87,10 +109,17 @@ for (const row of rowsOf(soundAlikeData)) {
 /** Words that are written for one another by slips that leave no doubt: beech for beach. */
 export const soundAlikes = (word: string): readonly string[] => alike.get(word) ?? []
 
-/** Groups of words and phrases that an examiner accepts for one another. */
+/** Groups of words and phrases that an examiner accepts for one another. An abbreviation that is also a word (AIDS) stays out. */
 export function synonymRows(): string[][] {
-  return [...rowsOf(synonyms), ...rowsOf(scienceSynonyms)].map((row) =>
-    row.split(/[,=]/).map((phrase) => phrase.trim().toLowerCase()).filter(Boolean),
+  const rows = [...rowsOf(synonyms), ...rowsOf(scienceSynonyms)].map((row) =>
+    row.split(',').map((phrase) => phrase.trim()),
+  )
+  return [...rows, ...formulaRows()].map((row) =>
+    row
+      .filter(
+        (phrase) => phrase !== '' && !(/^[A-Z]+$/.test(phrase) && isKnown(phrase.toLowerCase())),
+      )
+      .map((phrase) => phrase.toLowerCase()),
   )
 }
 
@@ -110,21 +139,39 @@ export function oppositeRows(): OppositeRow[] {
     const slot = row.startsWith('!')
     const degree = row.startsWith('^')
     const body = row.replace(/^[!^]\s*/, '')
-    const phrases = (side: string) => side.split(',').map((p) => p.trim().toLowerCase()).filter(Boolean)
+    const phrases = (side: string) =>
+      side
+        .split(',')
+        .map((p) => p.trim().toLowerCase())
+        .filter(Boolean)
     return body.startsWith('~')
       ? { sides: phrases(body.slice(1)).map((p) => [p]), sameSide: false, slot: true, degree }
       : { sides: body.split('><').map(phrases), sameSide: true, slot, degree }
   })
 }
 
-const MATHS = 'divided divide dividing multiplied multiply multiplying times equals squared cubed square root product ratio minus plus double halve twice'.split(' ')
-const CONTRACTIONS = 'doesnt didnt isnt wasnt arent werent wont cant dont wouldnt couldnt shouldnt hasnt havent hadnt because which where when there their'.split(' ')
+const MATHS =
+  'divided divide dividing multiplied multiply multiplying times equals squared cubed square root product ratio minus plus double halve twice'.split(
+    ' ',
+  )
+const CONTRACTIONS =
+  'doesnt didnt isnt wasnt arent werent wont cant dont wouldnt couldnt shouldnt hasnt havent hadnt because which where when there their'.split(
+    ' ',
+  )
 let common: string[] | undefined
 /** Plain words of the lexicon: what a misspelt word may be, beside the terms of the topic. */
 export function commonWords(): readonly string[] {
   common ??= [
     ...new Set(
-      [...synonymRows().flat(), ...oppositeRows().flatMap((row) => row.sides.flat()), ...stops, ...fillers, ...directions, ...MATHS, ...CONTRACTIONS]
+      [
+        ...synonymRows().flat(),
+        ...oppositeRows().flatMap((row) => row.sides.flat()),
+        ...stops,
+        ...fillers,
+        ...directions,
+        ...MATHS,
+        ...CONTRACTIONS,
+      ]
         .flatMap((phrase) => phrase.split(/[\s-]+/))
         .filter((word) => /^[a-z]{4,}$/.test(word)),
     ),

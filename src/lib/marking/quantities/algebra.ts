@@ -7,7 +7,12 @@
 export type Expression =
   | { readonly kind: 'number'; readonly value: number }
   | { readonly kind: 'symbol'; readonly name: string }
-  | { readonly kind: 'binary'; readonly op: '+' | '-' | '*' | '/' | '^'; readonly left: Expression; readonly right: Expression }
+  | {
+      readonly kind: 'binary'
+      readonly op: '+' | '-' | '*' | '/' | '^'
+      readonly left: Expression
+      readonly right: Expression
+    }
   | { readonly kind: 'root'; readonly of: Expression }
 
 export interface Relation {
@@ -171,7 +176,11 @@ function solve(reference: Relation, names: readonly string[], values: Values): V
 }
 
 // Neither side stands alone (½mv² = mgh): find the first name's value between bounds, by bisection.
-function bisected(reference: Relation, names: readonly string[], values: Values): Values | undefined {
+function bisected(
+  reference: Relation,
+  names: readonly string[],
+  values: Values,
+): Values | undefined {
   const name = names[0]!
   const gap = (x: number) => {
     const at = { ...values, [name]: x }

@@ -12,7 +12,8 @@ export interface Reaction {
 
 const SUB = '₀₁₂₃₄₅₆₇₈₉'
 const SUPER = '⁰¹²³⁴⁵⁶⁷⁸⁹'
-const ARROW = /\s*(?:<?[-=–—]{1,3}>|→|⟶|⇒|⇌|⇋|↔|\b(?:reacts?\s+to\s+(?:give|form|make|produce)|gives?|forms?|makes?|produces?|becomes?|goes\s+to)\b|=)\s*/iu
+const ARROW =
+  /\s*(?:<?[-=–—]{1,3}>|→|⟶|⇒|⇌|⇋|↔|\b(?:reacts?\s+to\s+(?:give|form|make|produce)|gives?|forms?|makes?|produces?|becomes?|goes\s+to)\b|=)\s*/iu
 const STATE = /\((?:s|l|g|aq)\)|\(?\s*\+\s*(?:energy|heat|light)\s*\)?/giu
 // Reads one species: how many, the formula, and its charge.
 const SPECIES =
@@ -22,8 +23,10 @@ const SPECIES =
 function flat(text: string): string {
   return text
     .replace(/[₀-₉]/g, (c) => String(SUB.indexOf(c)))
-    .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻]+/g, (run) =>
-      `^${[...run].map((c) => (c === '⁺' ? '+' : c === '⁻' ? '-' : String(SUPER.indexOf(c)))).join('')}`,
+    .replace(
+      /[⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻]+/g,
+      (run) =>
+        `^${[...run].map((c) => (c === '⁺' ? '+' : c === '⁻' ? '-' : String(SUPER.indexOf(c)))).join('')}`,
     )
     .replace(/[−–]/g, '-')
 }
@@ -51,7 +54,8 @@ export function reactionIn(
     counted: left.counted && right.counted,
     span: {
       start: text.slice(0, arrow.index).length - lastList(text.slice(0, arrow.index)).length,
-      end: arrow.index + arrow[0].length + firstList(text.slice(arrow.index + arrow[0].length)).length,
+      end:
+        arrow.index + arrow[0].length + firstList(text.slice(arrow.index + arrow[0].length)).length,
     },
   }
 }
@@ -66,7 +70,9 @@ function firstList(text: string): string {
 
 function sideOf(text: string, expected: ReadonlySet<string>, named: NameToFormula) {
   const clean = flat(text.replace(STATE, ' ')).trim()
-  const parts = clean.split(/\s+\+\s*|\s*\+\s+|\+(?=\s*\d*\s*[A-Z(e])|\s+(?:and|plus|with)\s+/u).filter(Boolean)
+  const parts = clean
+    .split(/\s+\+\s*|\s*\+\s+|\+(?=\s*\d*\s*[A-Z(e])|\s+(?:and|plus|with)\s+/u)
+    .filter(Boolean)
   const side = new Map<string, number>()
   let counted = true
   for (const part of parts) {
@@ -99,7 +105,11 @@ function speciesOf(part: string, expected: ReadonlySet<string>, named: NameToFor
   const name = /^(?:(\d+)\s+)?(.+)$/.exec(words)!
   const formula = named(name[2]!.trim())
   return formula
-    ? { formula: plainFormula(...split(flat(formula))), count: Number(name[1] ?? 1), counted: false }
+    ? {
+        formula: plainFormula(...split(flat(formula))),
+        count: Number(name[1] ?? 1),
+        counted: false,
+      }
     : undefined
 }
 

@@ -2,7 +2,15 @@ import type { Equation } from '../../syllabus/types'
 import type { Token } from '../1-statements/tokens'
 import type { Span } from '../types'
 import { keyOfToken, phraseEnd, phraseOf, type Phrase } from '../words/phrases'
-import { expressionOf, sameRelation, symbolsIn, symbolsOf, type Expression, type Relation, type Term } from './algebra'
+import {
+  expressionOf,
+  sameRelation,
+  symbolsIn,
+  symbolsOf,
+  type Expression,
+  type Relation,
+  type Term,
+} from './algebra'
 import { numbersIn } from './numbers'
 
 /** An equation point made ready: the relation and the words for each of its symbols. */
@@ -17,13 +25,25 @@ type Piece = { readonly from: number; readonly to: number } & (
   | { readonly is: 'by' | 'and' | 'to' | 'from' | 'fill' | 'gap' }
   | { readonly is: 'prefix'; readonly word: Prefix }
 )
-type Prefix = 'divide' | 'multiply' | 'product' | 'ratio' | 'sum' | 'difference' | 'subtract' | 'root' | 'twice' | 'half'
+type Prefix =
+  | 'divide'
+  | 'multiply'
+  | 'product'
+  | 'ratio'
+  | 'sum'
+  | 'difference'
+  | 'subtract'
+  | 'root'
+  | 'twice'
+  | 'half'
 
 const op = (o: Extract<Term, { kind: 'op' }>['op']): Term => ({ kind: 'op', op: o })
 const num = (value: number): Term => ({ kind: 'number', value })
 
 // Longest first. A phrase of the mathematics classroom, and what it stands for.
-const WORDS: readonly (readonly [string, Omit<Piece, 'from' | 'to'>])[] = [
+type Word =
+  { readonly is: 'term'; readonly term: Term } | { readonly is: 'prefix'; readonly word: Prefix }
+const WORDS: readonly (readonly [string, Word])[] = [
   ['divided by', { is: 'term', term: op('/') }],
   ['multiplied by', { is: 'term', term: op('*') }],
   ['multiplied with', { is: 'term', term: op('*') }],
@@ -59,21 +79,45 @@ const WORDS: readonly (readonly [string, Omit<Piece, 'from' | 'to'>])[] = [
   ['cubed', { is: 'term', term: op('^') }],
 ]
 const EQUALS = new Set(
-  'equals equal is are was gives give giving makes make get gets got = -> means find finds finding calculate calculated calculating work works worked'.split(' '),
+  'equals equal is are was gives give giving makes make get gets got = -> means find finds finding calculate calculated calculating work works worked'.split(
+    ' ',
+  ),
 )
 const FILL = new Set(
-  'the a an of its their this that it you we then by can could be found out up from to as your if i they one have ve will unit units each every much many how which always just and also taken all on whole thing answer so'.split(' '),
+  'the a an of its their this that it you we then by can could be found out up from to as your if i they one have ve will unit units each every much many how which always just and also taken all on whole thing answer so'.split(
+    ' ',
+  ),
 )
 const SIGNS: Readonly<Record<string, Term>> = {
-  '*': op('*'), '/': op('/'), '÷': op('/'), '+': op('+'), '-': op('-'), '^': op('^'), '(': op('('), ')': op(')'), '√': op('root'),
+  '*': op('*'),
+  '/': op('/'),
+  '÷': op('/'),
+  '+': op('+'),
+  '-': op('-'),
+  '^': op('^'),
+  '(': op('('),
+  ')': op(')'),
+  '√': op('root'),
 }
 const RAISED: Readonly<Record<string, number>> = { '²': 2, '³': 3 }
-const PARTS_OF_ONE: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 }
+const PARTS_OF_ONE: Readonly<Record<string, number>> = {
+  '½': 0.5,
+  '¼': 0.25,
+  '¾': 0.75,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+}
 
 /** Undefined where the author's equation itself cannot be read as algebra. */
-export function readyEquation(equation: Equation, tokens: readonly Token[], text: string): ReadyEquation | undefined {
+export function readyEquation(
+  equation: Equation,
+  tokens: readonly Token[],
+  text: string,
+): ReadyEquation | undefined {
   const names = new Map(
-    Object.entries(equation.where).map(([symbol, wordings]) => [symbol, wordings.map(phraseOf)] as const),
+    Object.entries(equation.where).map(
+      ([symbol, wordings]) => [symbol, wordings.map(phraseOf)] as const,
+    ),
   )
   const whole = { from: 0, to: tokens.length }
   const [found] = relationsIn(tokens, text, whole, names)
@@ -117,10 +161,19 @@ function toldOf(
         const symbols = symbolsOf(expression)
         const missing = [...wanted].filter((name) => !symbols.has(name))
         if (missing.length !== 1 || symbols.size !== wanted.size - 1 || symbols.size < 2) continue
-        const named = pieces.find((p) => p.to <= shorter[0]!.from && p.is === 'term' && p.term.kind === 'symbol' && p.term.name === missing[0])
+        const named = pieces.find(
+          (p) =>
+            p.to <= shorter[0]!.from &&
+            p.is === 'term' &&
+            p.term.kind === 'symbol' &&
+            p.term.name === missing[0],
+        )
         if (!named) continue
         const relation = { left: { kind: 'symbol', name: missing[0]! } as const, right: expression }
-        const span = { start: tokens[named.from]!.start, end: tokens[shorter[shorter.length - 1]!.to - 1]!.end }
+        const span = {
+          start: tokens[named.from]!.start,
+          end: tokens[shorter[shorter.length - 1]!.to - 1]!.end,
+        }
         return { right: sameRelation(relation, ready.relation), span }
       }
     }
@@ -140,7 +193,9 @@ function relationsIn(
     for (let i = 0; i + 1 < sides.length; i += 1) {
       // What follows may go on to something else: the longest beginning of the right side and end of the left that is an expression.
       for (const [left, one] of shortened(sides[i]!, (side, cut) => side.slice(cut))) {
-        for (const [right, two] of shortened(sides[i + 1]!, (side, cut) => side.slice(0, side.length - cut))) {
+        for (const [right, two] of shortened(sides[i + 1]!, (side, cut) =>
+          side.slice(0, side.length - cut),
+        )) {
           const first = left[0]!
           const last = right[right.length - 1]!
           found.push({
@@ -154,7 +209,10 @@ function relationsIn(
   return found
 }
 
-function shortened(side: readonly Piece[], cutOf: (side: readonly Piece[], cut: number) => readonly Piece[]) {
+function shortened(
+  side: readonly Piece[],
+  cutOf: (side: readonly Piece[], cut: number) => readonly Piece[],
+) {
   const read: [readonly Piece[], Expression][] = []
   for (let cut = 0; cut < side.length && cut < 24 && read.length < 4; cut += 1) {
     const shorter = trimmedSide([...cutOf(side, cut)])
@@ -176,16 +234,25 @@ function piecesIn(
   // In notes a dash may stand for the equals sign, where there is none.
   const dashRelates = !tokens.slice(from, to).some((t) => t.text === '=' || EQUALS.has(t.text))
   const pieces: Piece[] = []
-  for (let i = from; i < to; ) {
+  for (let i = from; i < to;) {
     const named = longestName(names, keys, tokens, i, to)
     if (named) {
-      pieces.push({ is: 'term', term: { kind: 'symbol', name: named.symbol }, from: i, to: named.end })
+      pieces.push({
+        is: 'term',
+        term: { kind: 'symbol', name: named.symbol },
+        from: i,
+        to: named.end,
+      })
       i = named.end
       continue
     }
     const token = tokens[i]!
     const raw = text.slice(token.start, token.end)
-    if (dashRelates && (token.text === ':' || (token.text === '-' && token.apart)) && tokens[i + 1]?.apart) {
+    if (
+      dashRelates &&
+      (token.text === ':' || (token.text === '-' && token.apart)) &&
+      tokens[i + 1]?.apart
+    ) {
       pieces.push({ is: 'equals', from: i, to: i + 1 })
       i += 1
       continue
@@ -228,8 +295,10 @@ function plainPiece(token: Token, raw: string, i: number, before: readonly Piece
   if (token.text === 'by' || token.text === 'and' || token.text === 'to' || token.text === 'from') {
     return { is: token.text, ...at }
   }
-  if (token.kind === 'sign' && SIGNS[token.text]) return { is: 'term', term: SIGNS[token.text]!, ...at }
-  if (token.kind === 'sign' && (token.text === ',' || token.text === '"' || token.text === "'")) return { is: 'fill', ...at }
+  if (token.kind === 'sign' && SIGNS[token.text])
+    return { is: 'term', term: SIGNS[token.text]!, ...at }
+  if (token.kind === 'sign' && (token.text === ',' || token.text === '"' || token.text === "'"))
+    return { is: 'fill', ...at }
   const [number] = token.kind === 'word' ? numbersIn(token.text) : []
   if (number) return { is: 'term', term: num(number.number), ...at }
   if (FILL.has(token.text)) return { is: 'fill', ...at }
@@ -258,12 +327,16 @@ function longestName(
 }
 
 // `fλ`, `mgh`: nothing but symbols, one after the other.
-function symbolsSpelt(raw: string, symbols: readonly string[], exactCase: boolean): string[] | undefined {
+function symbolsSpelt(
+  raw: string,
+  symbols: readonly string[],
+  exactCase: boolean,
+): string[] | undefined {
   const same = (a: string, b: string) => (exactCase ? a === b : a.toLowerCase() === b.toLowerCase())
   const whole = symbols.find((symbol) => same(symbol, raw))
   if (whole) return [whole]
   const out: string[] = []
-  for (let i = 0; i < raw.length; ) {
+  for (let i = 0; i < raw.length;) {
     const next = symbols.find((symbol) => same(symbol, raw.slice(i, i + symbol.length)))
     if (!next) return undefined
     out.push(next)
@@ -273,16 +346,26 @@ function symbolsSpelt(raw: string, symbols: readonly string[], exactCase: boolea
 }
 
 // A lone letter is a quantity only beside a sign of mathematics or another lone letter: `a` is an article.
-function symbolic(tokens: readonly Token[], text: string, at: number, from: number, to: number): boolean {
+function symbolic(
+  tokens: readonly Token[],
+  text: string,
+  at: number,
+  from: number,
+  to: number,
+): boolean {
   const raw = text.slice(tokens[at]!.start, tokens[at]!.end)
   if (raw.length > 2 || /[^a-z]/i.test(raw)) return true
-  const beside = [tokens[at - 1], tokens[at + 1]].filter((t, k) => t && (k === 0 ? at - 1 >= from : at + 1 < to))
+  const beside = [tokens[at - 1], tokens[at + 1]].filter(
+    (t, k) => t && (k === 0 ? at - 1 >= from : at + 1 < to),
+  )
   return beside.some(
     (t) =>
       t !== undefined &&
       (t.kind === 'number' ||
         (t.kind === 'sign' && /[=*/÷+^()√²³]|->|-/.test(t.text)) ||
-        ['x', 'times', 'over', 'equals', 'is', 'divided', 'multiplied', 'per', 'by'].includes(t.text)),
+        ['x', 'times', 'over', 'equals', 'is', 'divided', 'multiplied', 'per', 'by'].includes(
+          t.text,
+        )),
   )
 }
 
@@ -291,9 +374,12 @@ function* runsOf(pieces: readonly Piece[]): Generator<Piece[]> {
   for (const [i, piece] of pieces.entries()) {
     // "The time a download needs is …": a few words between a quantity and the equals sign only describe it.
     const next = pieces.slice(i, i + 4).find((p) => p.is !== 'gap' && p.is !== 'fill')
-    const before = run.findLast((p) => p.is !== 'gap' && p.is !== 'fill')
+    const before = [...run].reverse().find((p) => p.is !== 'gap' && p.is !== 'fill')
     const named = before?.is === 'term' && before.term.kind === 'symbol'
-    const describes = named && (next?.is === 'equals' || (next?.is === 'term' && next.term.kind === 'op' && next.term.op === '/'))
+    const describes =
+      named &&
+      (next?.is === 'equals' ||
+        (next?.is === 'term' && next.term.kind === 'op' && next.term.op === '/'))
     if (piece.is !== 'gap' || describes) {
       run.push(piece)
       continue
@@ -312,7 +398,11 @@ function sidesOf(run: readonly Piece[]): Piece[][] {
     const side = sides[sides.length - 1]!
     if (piece.is === 'equals') {
       if (side.some((p) => p.is === 'term' || p.is === 'prefix')) sides.push([])
-    } else if (piece.is === 'prefix' && PARTING.has(piece.word) && side.some((p) => p.is === 'term')) {
+    } else if (
+      piece.is === 'prefix' &&
+      PARTING.has(piece.word) &&
+      side.some((p) => p.is === 'term')
+    ) {
       if (!hasEquals || endsOperand(side)) sides.push([piece])
       else side.push(piece)
     } else side.push(piece)
@@ -320,7 +410,15 @@ function sidesOf(run: readonly Piece[]): Piece[][] {
   return sides.map(trimmedSide).filter((side) => side.some((p) => p.is === 'term'))
 }
 
-const PARTING = new Set<Prefix>(['divide', 'multiply', 'product', 'ratio', 'sum', 'difference', 'subtract'])
+const PARTING = new Set<Prefix>([
+  'divide',
+  'multiply',
+  'product',
+  'ratio',
+  'sum',
+  'difference',
+  'subtract',
+])
 
 function endsOperand(side: readonly Piece[]): boolean {
   const last = side[side.length - 1]
@@ -331,11 +429,13 @@ function endsOperand(side: readonly Piece[]): boolean {
 function trimmedSide(side: Piece[]): Piece[] {
   const solid = (p: Piece) => p.is === 'term' || p.is === 'prefix'
   const first = side.findIndex(solid)
-  const last = side.findLastIndex(solid)
+  const last = side.length - 1 - [...side].reverse().findIndex(solid)
   return first < 0 ? [] : side.slice(first, last + 1)
 }
 
-const JOINERS: Readonly<Record<Prefix, { by: Piece['is']; op: '/' | '*' | '+' | '-'; swap?: boolean } | undefined>> = {
+const JOINERS: Readonly<
+  Record<Prefix, { by: Piece['is']; op: '/' | '*' | '+' | '-'; swap?: boolean } | undefined>
+> = {
   divide: { by: 'by', op: '/' },
   multiply: { by: 'by', op: '*' },
   product: { by: 'and', op: '*' },

@@ -15,7 +15,13 @@ const FIGURES = new RegExp(
     `(?:\\s?(?<scale>thousand|million|billion|trillion|k(?=\\b)(?!\\s?\\p{L}))\\b)?`,
   'gu',
 )
-const VULGAR: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 }
+const VULGAR: Readonly<Record<string, number>> = {
+  '½': 0.5,
+  '¼': 0.25,
+  '¾': 0.75,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+}
 const SUPERS = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 const SCALES: Readonly<Record<string, number>> = {
   hundred: 1e2,
@@ -68,7 +74,7 @@ function wordsIn(text: string): NumberRead[] {
     end: hit.index + hit[0].length,
   }))
   const found: NumberRead[] = []
-  for (let i = 0; i < words.length; ) {
+  for (let i = 0; i < words.length;) {
     const read = numberWords(words, i)
     if (!read) {
       i += 1
@@ -116,11 +122,17 @@ function numberWords(words: readonly { text: string }[], from: number) {
 function decimals(words: readonly { text: string }[], point: number, whole: number) {
   let digits = ''
   let next = point + 1
-  while (next < words.length && SMALL.indexOf(words[next]!.text) >= 0 && SMALL.indexOf(words[next]!.text) < 10) {
+  while (
+    next < words.length &&
+    SMALL.indexOf(words[next]!.text) >= 0 &&
+    SMALL.indexOf(words[next]!.text) < 10
+  ) {
     digits += SMALL.indexOf(words[next]!.text)
     next += 1
   }
-  return digits === '' ? { number: whole, next: point } : { number: whole + Number(`0.${digits}`), next }
+  return digits === ''
+    ? { number: whole, next: point }
+    : { number: whole + Number(`0.${digits}`), next }
 }
 
 function isNumberWord(word: string | undefined): boolean {

@@ -44,7 +44,9 @@ function factorAt(text: string) {
   const skip = ahead?.[0].length ?? 0
   const word = WORD.exec(text.slice(skip))?.[0]
   if (!word) return undefined
-  const degrees = /^(?:°\s?C|℃|degrees?\s+(?:celsius|centigrade|c\b)|degC\b|celsius)/i.exec(text.slice(skip))
+  const degrees = /^(?:°\s?C|℃|degrees?\s+(?:celsius|centigrade|c\b)|degC\b|celsius)/i.exec(
+    text.slice(skip),
+  )
   const written = degrees?.[0] ?? word
   const named = degrees ? unitNamed('°C') : unitNamed(word)
   if (!named) return undefined

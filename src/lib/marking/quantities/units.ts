@@ -135,7 +135,9 @@ const names = new Map<string, Named>()
 for (const { names: written, factor, powers, prefixed } of ENTRIES) {
   const [short = '', long = ''] = written.split('|')
   const forms = long.split(' ').filter(Boolean)
-  for (const [symbol, word, size] of prefixed ? [['', '', 1] as const, ...PREFIXES] : [['', '', 1] as const]) {
+  for (const [symbol, word, size] of prefixed
+    ? [['', '', 1] as const, ...PREFIXES]
+    : [['', '', 1] as const]) {
     const named = { factor: factor * size, powers }
     // A plain unit wins over a prefixed one of the same spelling (min is a minute, Pa a pascal).
     for (const form of short.split(' ').filter(Boolean)) {
@@ -143,7 +145,10 @@ for (const { names: written, factor, powers, prefixed } of ENTRIES) {
     }
     for (const form of forms) {
       names.set(word + form, named)
-      names.set(word + form + (form.endsWith('s') || form.endsWith('x') || form.endsWith('h') ? 'es' : 's'), named)
+      names.set(
+        word + form + (form.endsWith('s') || form.endsWith('x') || form.endsWith('h') ? 'es' : 's'),
+        named,
+      )
     }
   }
 }
@@ -164,7 +169,11 @@ export function dimensionOf(powers: Powers): Dimension {
     .join(' ')
 }
 
-export function multiplied(unit: { factor: number; powers: Powers }, named: Named, exponent: number) {
+export function multiplied(
+  unit: { factor: number; powers: Powers },
+  named: Named,
+  exponent: number,
+) {
   const powers: Powers = { ...unit.powers }
   for (const base of BASES) {
     const power = named.powers[base]

@@ -75,7 +75,8 @@ function judged(
   const high = range?.high ?? number.number
   const after = range?.end ?? number.end
   const { number: wanted, tolerance } = ready.value
-  const near = (factor: number) => within(low * factor, wanted, tolerance) && within(high * factor, wanted, tolerance)
+  const near = (factor: number) =>
+    within(low * factor, wanted, tolerance) && within(high * factor, wanted, tolerance)
   const end = (length: number): Span => ({ start: number.start, end: after + length })
 
   if (ready.counted !== undefined) return countedThing(ready, text, after, near(1), end)
@@ -86,10 +87,13 @@ function judged(
   }
   const before = /[£$€]\s?$/.exec(text.slice(0, number.start))
   if (before && ready.unit?.dimension === 'money1') {
-    return { says: near(1) ? 'right' : 'wrong', span: { start: number.start - before[0].length, end: after } }
+    return {
+      says: near(1) ? 'right' : 'wrong',
+      span: { start: number.start - before[0].length, end: after },
+    }
   }
   const units = readUnits(text.slice(after))
-  const fitting = units.findLast((unit) => unit.dimension === ready.unit!.dimension)
+  const fitting = [...units].reverse().find((unit) => unit.dimension === ready.unit!.dimension)
   if (fitting) {
     return {
       says: near(fitting.factor / ready.unit!.factor) ? 'right' : 'wrong',
@@ -118,7 +122,9 @@ function countedThing(
   const ahead = /^[\s-]*(?:\p{L}+\s+){0,2}?\p{L}+/u
   let length = 0
   for (let words = 1; words <= 3; words += 1) {
-    const hit = new RegExp(`^[\\s-]*(?:[\\p{L}'-]+\\s+){${words - 1}}([\\p{L}'-]+)`, 'u').exec(text.slice(after))
+    const hit = new RegExp(`^[\\s-]*(?:[\\p{L}'-]+\\s+){${words - 1}}([\\p{L}'-]+)`, 'u').exec(
+      text.slice(after),
+    )
     if (!hit) break
     length = hit[0].length
     if (keyOf(hit[1]!.toLowerCase()) === ready.counted) {

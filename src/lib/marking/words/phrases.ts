@@ -54,10 +54,17 @@ export function wordsForMatching(text: string): Token[] {
   for (let i = 0; i < tokens.length; i += 1) {
     const token = tokens[i]!
     const [hyphen, next] = [tokens[i + 1], tokens[i + 2]]
-    if (token.kind === 'word' && hyphen?.text === '-' && !hyphen.apart && next?.kind === 'word' && !next.apart) {
+    if (
+      token.kind === 'word' &&
+      hyphen?.text === '-' &&
+      !hyphen.apart &&
+      next?.kind === 'word' &&
+      !next.apart
+    ) {
       words.push({ ...token, text: token.text + next.text, end: next.end })
       i += 2
-    } else if (token.kind === 'word' || token.kind === 'number' || isSignWord(token.text)) words.push(token)
+    } else if (token.kind === 'word' || token.kind === 'number' || isSignWord(token.text))
+      words.push(token)
   }
   return words
 }
@@ -84,7 +91,8 @@ export function phraseEnd(
   let matched = 0
   for (const slot of phrase.slots) {
     let look = next
-    while (matched > 0 && look < to && keys[look] !== slot.key && skippable(tokens[look]!)) look += 1
+    while (matched > 0 && look < to && keys[look] !== slot.key && skippable(tokens[look]!))
+      look += 1
     if (look < to && keys[look] === slot.key) {
       next = look + 1
       matched += 1

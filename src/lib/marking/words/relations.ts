@@ -57,7 +57,13 @@ function build(): Table {
   const directional = new Set<string>()
 
   const keysOf = (words: string) => wordsForMatching(words).map(keyOfToken)
-  const relate = (one: readonly string[], two: readonly string[], strength: number, sign: 1 | -1, slot = false) => {
+  const relate = (
+    one: readonly string[],
+    two: readonly string[],
+    strength: number,
+    sign: 1 | -1,
+    slot = false,
+  ) => {
     const from = phraseKey(one)
     const to = phraseKey(two)
     if (from === to) return

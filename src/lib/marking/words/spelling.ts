@@ -34,12 +34,25 @@ export function vocabularyOf(terms: ReadonlySet<string>, common: readonly string
 
   // `equilib`, `constr`: the beginning of one word of the topic only.
   const beginning = (word: string): string | undefined => {
-    const whole = own.filter((entry) => entry.word.length > word.length + (word.length > 6 ? 0 : 1) && entry.word.startsWith(word)).map((entry) => entry.word)
+    const whole = own
+      .filter(
+        (entry) =>
+          entry.word.length > word.length + (word.length > 6 ? 0 : 1) &&
+          entry.word.startsWith(word),
+      )
+      .map((entry) => entry.word)
     return whole.length > 0 && new Set(whole.map(keyOf)).size === 1 ? whole[0] : undefined
   }
   const correct = (word: string): string | undefined => {
     if (word.length === 3 && !terms.has(word) && !isKnown(word)) return beginning(word)
-    if (word.length < 4 || terms.has(word) || generalWords.has(word) || !/^[a-z']+$/.test(word) || isKnown(word)) return undefined
+    if (
+      word.length < 4 ||
+      terms.has(word) ||
+      generalWords.has(word) ||
+      !/^[a-z']+$/.test(word) ||
+      isKnown(word)
+    )
+      return undefined
     return beginning(word) ?? nearest(word, own, general)
   }
   return {
@@ -91,7 +104,11 @@ function editsAllowed(length: number): number {
   return length < 5 ? 1 : length < 8 ? 2 : length < 12 ? 3 : 4
 }
 
-function nearest(word: string, own: readonly Entry[], general: readonly Entry[]): string | undefined {
+function nearest(
+  word: string,
+  own: readonly Entry[],
+  general: readonly Entry[],
+): string | undefined {
   const letters = lettersOf(word)
   const sound = soundOf(word)
   let best: { word: string; cost: number; own: boolean } | undefined
@@ -106,7 +123,8 @@ function nearest(word: string, own: readonly Entry[], general: readonly Entry[])
       const limit = alike ? allowed + (isOwn && word.length > 5 ? 1 : 0) : Math.max(1, allowed - 1)
       if (edits > limit) continue
       // Sound settles what edits leave equal; the first letter is rarely wrong.
-      const cost = edits - (alike ? 0.6 : 0) + (entry.word[0] === word[0] ? 0 : 0.5) + (isOwn ? 0 : 0.3)
+      const cost =
+        edits - (alike ? 0.6 : 0) + (entry.word[0] === word[0] ? 0 : 0.5) + (isOwn ? 0 : 0.3)
       if (!best || cost < best.cost) {
         if (best && keyOf(best.word) !== keyOf(entry.word)) rival = best
         best = { word: entry.word, cost, own: isOwn }
