@@ -60,6 +60,16 @@ export class Finder {
     )
   }
 
+  /** Statements in which a main word of a wording stands: the only ones that can say it. */
+  statementsOf(wording: ReadyWording): ReadonlySet<number> {
+    const found = new Set<number>()
+    for (const u of anchorsOf(wording)) {
+      for (const hit of this.hitsOf(wording.units[u]!)) found.add(this.page.statementOf[hit.from]!)
+    }
+    found.delete(-1)
+    return found
+  }
+
   /** Statements with a hit for every part. */
   private candidates(idea: ReadyIdea): number[] {
     let common: Set<number> | undefined
@@ -214,7 +224,16 @@ function besides(wording: ReadyWording, u: number): number[] {
 }
 
 // The words that the rest is looked for around: the heaviest that have no direction of their own, if there are any.
-function anchorsOf(wording: ReadyWording): number[] {
+function anchorsOf(wording: ReadyWording): readonly number[] {
+  const known = anchors.get(wording)
+  if (known) return known
+  const made = makeAnchors(wording)
+  anchors.set(wording, made)
+  return made
+}
+const anchors = new WeakMap<ReadyWording, readonly number[]>()
+
+function makeAnchors(wording: ReadyWording): number[] {
   const indices = wording.units.map((_, u) => u)
   const plain = indices.filter((u) => !wording.units[u]!.directional && !wording.units[u]!.near)
   const pool = plain.length > 0 ? plain : indices

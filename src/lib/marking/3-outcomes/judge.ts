@@ -10,8 +10,9 @@ import { findClash, type ClashFound } from './clash'
 import { stepsInOrder } from './steps'
 import { rolesSwapped } from './roles'
 import { Subjects } from './subjects'
-import { DRAFT_FULL, SAID, SAID_LOOSE } from './thresholds'
-import { carriedOn, windowsAt } from './together'
+import { DRAFT_FULL } from './thresholds'
+import { carriedOn } from './together'
+import { bestWindow } from './window'
 
 /** Everything that judging one page needs, made once for the page. */
 export interface Case {
@@ -24,6 +25,8 @@ export interface Case {
   readonly subjects: Subjects
   /** For each point what it needs and everywhere that the page says it; heaps of key words left out. */
   readonly everyClaim: readonly (readonly Claim[])[]
+  /** For each statement the points of which it says something. */
+  readonly pointsIn: readonly ReadonlySet<number>[]
   /** The same without what is said of something else. */
   readonly claims: readonly (readonly Claim[])[]
 }
@@ -59,6 +62,11 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
   const everyClaim = topic.points.map((point) =>
     claimsOf(point, finder).map((claim) => withoutHeaps(bare, point, claim)),
   )
+  const pointsIn = page.statements.map(() => new Set<number>())
+  everyClaim.forEach((claims, index) => {
+    for (const { occurrences } of claims)
+      for (const o of occurrences) pointsIn[o.statement]!.add(index)
+  })
   return {
     page,
     topic,
@@ -68,6 +76,7 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
     bare,
     subjects,
     everyClaim,
+    pointsIn,
     claims: everyClaim.map((claims, index) =>
       claims.map((claim) => ({
         ...claim,
@@ -82,7 +91,7 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
 export function judge(open: Case, index: number): Judgement {
   const point = open.topic.points[index]!
   const claims = open.claims[index]!
-  const best = bestWindow(open, point, index, claims)
+  const best = bestWindow(open, index, claims)
   const order = point.point.steps ? stepsInOrder(open.page, claims) : undefined
   const said = order?.said ?? best?.said ?? claims.map(() => undefined)
   const clash = findClash(open, index, claims, said)
@@ -128,117 +137,6 @@ function withoutHeaps(bare: Uint8Array, point: ReadyPoint, claim: Claim): Claim 
     occurrences: claim.occurrences.filter(stated),
     halves: claim.halves.filter(stated),
   }
-}
-
-interface Window {
-  readonly said: readonly (Occurrence | undefined)[]
-  readonly count: number
-  readonly strength: number
-  /** The share of the point's words that is said, each idea by its weight. */
-  readonly cover: number
-}
-
-/** The run of statements that says most of the point: most ideas, then the strongest, then the shortest and first. */
-function bestWindow(
-  open: Case,
-  point: ReadyPoint,
-  index: number,
-  claims: readonly Claim[],
-): Window | undefined {
-  const starts = new Set<number>()
-  for (const claim of claims) {
-    for (const o of claim.occurrences) {
-      starts.add(o.statement)
-      if (o.statement > 0) starts.add(o.statement - 1)
-    }
-  }
-  const wide = point.point.any !== undefined
-  let best: Window | undefined
-  for (const s of [...starts].sort((a, b) => a - b)) {
-    const windows = wide ? [[s, s + 7] as const] : windowsAt(s, open.carried)
-    for (const [from, to] of windows) {
-      if (!wide && contrasts(claims, from, to)) continue
-      const window = readWindow(claims, from, to)
-      const value =
-        (point.drafted ? window.cover * claims.length : window.count + window.strength * 0.5) +
-        open.about.share(index, s) * 0.3
-      if (
-        (window.count > 0 || (point.drafted && window.cover > 0)) &&
-        (!best || value > valueOf(best))
-      ) {
-        best = window
-        bestValue.set(best, value)
-      }
-    }
-  }
-  return best
-}
-const bestValue = new WeakMap<Window, number>()
-const valueOf = (window: Window) => bestValue.get(window) ?? 0
-
-// `Above it there is … Below it there is …`: the second statement turns round what the first says, so it does not carry on.
-function contrasts(claims: readonly Claim[], from: number, to: number): boolean {
-  if (from === to) return false
-  return claims.some((claim) => {
-    const here = claim.occurrences.filter(
-      (o) => o.statement >= from && o.statement <= to && o.strength >= SAID,
-    )
-    const plus = here.find((o) => o.sign === 1)
-    return plus !== undefined && here.some((o) => o.sign === -1 && o.statement !== plus.statement)
-  })
-}
-
-function readWindow(claims: readonly Claim[], from: number, to: number): Window {
-  const inside = (o: Occurrence) => o.statement >= from && o.statement <= to
-  const turned = reverseArgument(claims, inside)
-  const said = claims.map((claim) => {
-    const options = claim.occurrences.filter(
-      (o) =>
-        inside(o) &&
-        o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID) &&
-        (o.sign === 1 || turned.has(o)),
-    )
-    return options.reduce<Occurrence | undefined>(
-      (best, o) => (!best || o.strength > best.strength ? o : best),
-      undefined,
-    )
-  })
-  const found = said.filter((o): o is Occurrence => o !== undefined)
-  return {
-    said,
-    cover: coverOf(claims, (o) => inside(o) && (o.sign === 1 || turned.has(o))),
-    count: found.length,
-    strength: found.length === 0 ? 0 : found.reduce((sum, o) => sum + o.strength, 0) / found.length,
-  }
-}
-
-function coverOf(claims: readonly Claim[], counts: (o: Occurrence) => boolean): number {
-  let got = 0
-  let whole = 0
-  for (const { occurrences, idea } of claims) {
-    const weight = idea?.weight ?? 1
-    whole += weight
-    got += weight * Math.max(0, ...occurrences.filter(counts).map((o) => o.strength))
-  }
-  return whole === 0 ? 0 : got / whole
-}
-
-/**
- * Rule 9: both sides turned round is the same statement. Where two or more ideas with a direction are said the other way round
- * in the window, and none of those is also said the right way, they count.
- */
-function reverseArgument(
-  claims: readonly Claim[],
-  inside: (o: Occurrence) => boolean,
-): ReadonlySet<Occurrence> {
-  const turned: Occurrence[] = []
-  let straight = 0
-  for (const claim of claims) {
-    const here = claim.occurrences.filter((o) => inside(o) && o.strength >= SAID && o.directional)
-    if (here.some((o) => o.sign === 1)) straight += 1
-    else turned.push(...here.filter((o) => o.sign === -1))
-  }
-  return new Set(straight === 0 && turned.length >= 2 ? turned : [])
 }
 
 /** Rule of partial: ideas said as part of this point. Two of them speak for themselves; one must stand in a statement about this point. */

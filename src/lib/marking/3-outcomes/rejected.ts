@@ -15,8 +15,9 @@ import { CLASHES } from './thresholds'
 export function rejectedBy(open: Case, index: number): ClashFound | undefined {
   const point = open.topic.points[index]!
   for (const { wording } of point.rejects) {
-    for (const statement of open.page.statements) {
-      if (open.about.share(index, statement.index) < 0.15) continue
+    for (const s of open.finder.statementsOf(wording)) {
+      if (open.about.share(index, s) < 0.15) continue
+      const statement = open.page.statements[s]!
       for (const piece of open.finder.wordingIn(wording, statement)) {
         if (piece.strength < CLASHES || piece.opposites > 0 || piece.denied !== piece.denies)
           continue

@@ -2,7 +2,7 @@ import { assertionsIn, type Assertion } from '../1-statements/assertions'
 import type { ReadPage } from '../1-statements/page'
 import type { Finder, Hit } from '../2-ideas/find'
 import type { Occurrence } from '../2-ideas/occurrence'
-import type { ReadyTopic, ReadyWording } from '../2-ideas/ready'
+import type { ReadyPoint, ReadyTopic, ReadyWording } from '../2-ideas/ready'
 
 /**
  * Who each assertion of the page is about, by the terms of the points: what is said of the swash is not said of the backwash. A pronoun
@@ -97,8 +97,17 @@ export function termOf(topic: ReadyTopic, index: number): readonly ReadyWording[
   return term === undefined ? [] : point.ideas[term]!.parts[0]!
 }
 
+const terms = new WeakMap<ReadyPoint, { readonly term: number | undefined }>()
+
+/** Which of the point's ideas names what the point is about; undefined for a list, a method, or where none does. */
 export function termIndex(topic: ReadyTopic, index: number): number | undefined {
   const point = topic.points[index]!
+  const known = terms.get(point) ?? { term: findTerm(point) }
+  terms.set(point, known)
+  return known.term
+}
+
+function findTerm(point: ReadyPoint): number | undefined {
   if (point.point.any !== undefined || point.point.steps) return undefined
   const exact = point.ideas.findIndex(
     (idea) => idea.parts.length === 1 && idea.parts[0]!.every((w) => w.exact),

@@ -19,7 +19,8 @@ export function swappedPartner(open: Case, index: number): ClashFound | undefine
     if (!assertion || place.from >= assertion.subject.to) continue
     const body = assertion.body
     if (saysOf(open.claims[index]!, term, body) > 0) continue
-    const partner = open.topic.points.findIndex((point, other) => {
+    const partner = [...open.pointsIn[assertion.statement]!].find((other) => {
+      const point = open.topic.points[other]!
       if (other === index) return false
       const own = termIndex(open.topic, other)
       if (own === undefined || point.ideas.length < 2) return false
@@ -32,7 +33,7 @@ export function swappedPartner(open: Case, index: number): ClashFound | undefine
         !named && says >= Math.min(2, point.ideas.length - 1) && says * 2 >= point.ideas.length - 1
       )
     })
-    if (partner < 0) continue
+    if (partner === undefined) continue
     return {
       kind: 'swapped',
       statement: assertion.statement,

@@ -78,6 +78,11 @@ const WORDS: readonly (readonly [string, Word])[] = [
   ['squared', { is: 'term', term: op('^') }],
   ['cubed', { is: 'term', term: op('^') }],
 ]
+const WORDS_BY_FIRST = new Map<string, [string[], Word][]>()
+for (const [phrase, word] of WORDS) {
+  const words = phrase.split(' ')
+  WORDS_BY_FIRST.set(words[0]!, [...(WORDS_BY_FIRST.get(words[0]!) ?? []), [words, word]])
+}
 const EQUALS = new Set(
   'equals equal is are was gives give giving makes make get gets got = -> means find finds finding calculate calculated calculating work works worked'.split(
     ' ',
@@ -228,7 +233,8 @@ function piecesIn(
   { from, to }: { readonly from: number; readonly to: number },
   names: ReadonlyMap<string, readonly Phrase[]>,
 ): Piece[] {
-  const keys = tokens.map((token, i) => (i >= from && i < to ? keyOfToken(token) : ''))
+  const keys: string[] = []
+  for (let i = from; i < to; i += 1) keys[i] = keyOfToken(tokens[i]!)
   const symbols = [...names.keys()]
   const exactCase = new Set(symbols.map((s) => s.toLowerCase())).size < symbols.length
   // In notes a dash may stand for the equals sign, where there is none.
@@ -265,9 +271,9 @@ function piecesIn(
       i += 1
       continue
     }
-    const worded = WORDS.find(([words]) => saysAt(words, tokens, i, to))
+    const worded = WORDS_BY_FIRST.get(token.text)?.find(([words]) => saysAt(words, tokens, i, to))
     if (worded) {
-      const length = worded[0].split(' ').length
+      const length = worded[0].length
       pieces.push({ ...worded[1], from: i, to: i + length } as Piece)
       if (token.text === 'squared' || token.text === 'cubed') {
         pieces.push({ is: 'term', term: num(token.text === 'squared' ? 2 : 3), from: i, to: i + 1 })
@@ -305,8 +311,13 @@ function plainPiece(token: Token, raw: string, i: number, before: readonly Piece
   return { is: 'gap', ...at }
 }
 
-function saysAt(words: string, tokens: readonly Token[], at: number, to: number): boolean {
-  return words.split(' ').every((word, k) => at + k < to && tokens[at + k]!.text === word)
+function saysAt(
+  words: readonly string[],
+  tokens: readonly Token[],
+  at: number,
+  to: number,
+): boolean {
+  return words.every((word, k) => at + k < to && tokens[at + k]!.text === word)
 }
 
 function longestName(

@@ -1,0 +1,128 @@
+import type { Claim } from '../2-ideas/claims'
+import type { Occurrence } from '../2-ideas/occurrence'
+import type { Case } from './judge'
+import { SAID, SAID_LOOSE } from './thresholds'
+import { windowsAt } from './together'
+
+/** What a run of statements says of one point. */
+export interface Window {
+  /** For each claim the occurrence that counts, if any. */
+  readonly said: readonly (Occurrence | undefined)[]
+  readonly count: number
+  /** Mean strength of what is said. */
+  readonly strength: number
+  /** The share of the point's words that is said, each idea by its weight. */
+  readonly cover: number
+}
+
+/** Items of a list may stand this many statements apart. */
+const LIST_REACH = 7
+
+/** The run of statements that says most of the point: most ideas, then the strongest, then the shortest and first. */
+export function bestWindow(
+  open: Case,
+  index: number,
+  claims: readonly Claim[],
+): Window | undefined {
+  const point = open.topic.points[index]!
+  const byStatement = claims.map(bucketed)
+  const starts = new Set<number>()
+  for (const buckets of byStatement) {
+    for (const s of buckets.keys()) {
+      starts.add(s)
+      if (s > 0) starts.add(s - 1)
+    }
+  }
+  const wide = point.point.any !== undefined
+  let best: { window: Window; value: number } | undefined
+  for (const s of [...starts].sort((a, b) => a - b)) {
+    for (const [from, to] of wide ? [[s, s + LIST_REACH] as const] : windowsAt(s, open.carried)) {
+      const here = byStatement.map((buckets) => inside(buckets, from, to))
+      if (!wide && from !== to && contrasts(here)) continue
+      const window = readWindow(claims, here)
+      const value =
+        (point.drafted ? window.cover * claims.length : window.count + window.strength * 0.5) +
+        open.about.share(index, s) * 0.3
+      const says = window.count > 0 || (point.drafted && window.cover > 0)
+      if (says && (!best || value > best.value)) best = { window, value }
+    }
+  }
+  return best?.window
+}
+
+type Buckets = ReadonlyMap<number, readonly Occurrence[]>
+
+function bucketed({ occurrences }: Claim): Buckets {
+  const buckets = new Map<number, Occurrence[]>()
+  for (const o of occurrences) {
+    const bucket = buckets.get(o.statement)
+    if (bucket) bucket.push(o)
+    else buckets.set(o.statement, [o])
+  }
+  return buckets
+}
+
+function inside(buckets: Buckets, from: number, to: number): readonly Occurrence[] {
+  if (from === to) return buckets.get(from) ?? []
+  const found: Occurrence[] = []
+  for (let s = from; s <= to; s += 1) for (const o of buckets.get(s) ?? []) found.push(o)
+  return found
+}
+
+type Here = readonly (readonly Occurrence[])[]
+
+// `Above it there is … Below it there is …`: the second statement turns round what the first says, so it does not carry on.
+function contrasts(here: Here): boolean {
+  return here.some((occurrences) => {
+    const sure = occurrences.filter((o) => o.strength >= SAID)
+    const plus = sure.find((o) => o.sign === 1)
+    return plus !== undefined && sure.some((o) => o.sign === -1 && o.statement !== plus.statement)
+  })
+}
+
+function readWindow(claims: readonly Claim[], here: Here): Window {
+  const turned = reverseArgument(here)
+  const counting = here.map((occurrences) =>
+    occurrences.filter((o) => o.sign === 1 || turned.has(o)),
+  )
+  const said = counting.map((occurrences, c) => {
+    const best = strongest(occurrences)
+    const least = claims[c]!.idea?.loose ? SAID_LOOSE : SAID
+    return best && best.strength >= least ? best : undefined
+  })
+  const found = said.filter((o): o is Occurrence => o !== undefined)
+  const weights = claims.map(({ idea }) => idea?.weight ?? 1)
+  const whole = weights.reduce((a, b) => a + b, 0)
+  const got = counting.reduce(
+    (sum, occurrences, c) => sum + weights[c]! * (strongest(occurrences)?.strength ?? 0),
+    0,
+  )
+  return {
+    said,
+    cover: whole === 0 ? 0 : got / whole,
+    count: found.length,
+    strength: found.length === 0 ? 0 : found.reduce((sum, o) => sum + o.strength, 0) / found.length,
+  }
+}
+
+function strongest(occurrences: readonly Occurrence[]): Occurrence | undefined {
+  return occurrences.reduce<Occurrence | undefined>(
+    (a, b) => (!a || b.strength > a.strength ? b : a),
+    undefined,
+  )
+}
+
+/**
+ * Rule 9: both sides turned round is the same statement. Where two or more ideas with a direction are said the other way round
+ * in the window, and none of those is also said the right way, they count.
+ */
+function reverseArgument(here: Here): ReadonlySet<Occurrence> {
+  const turned: Occurrence[] = []
+  let straight = 0
+  for (const occurrences of here) {
+    const directional = occurrences.filter((o) => o.strength >= SAID && o.directional)
+    if (directional.some((o) => o.sign === 1)) straight += 1
+    else turned.push(...directional.filter((o) => o.sign === -1))
+  }
+  return new Set(straight === 0 && turned.length >= 2 ? turned : [])
+}
