@@ -50,7 +50,8 @@ function turnedRound(
         continue
       if (saidIn(claim, o.statement) || inReverse(claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
-      if (o.slots > 0 && o.content < 2) continue
+      // One word against another (erode for deposit) proves nothing without a second word of the idea.
+      if (o.turned === 'opposite' && o.content < 2 && !o.directional) continue
       if (o.turned === 'negated' && !deniesThePoint(open, index, o)) continue
       return { kind: o.turned ?? 'opposite', statement: o.statement, at: o.at, against }
     }
@@ -76,7 +77,8 @@ function isAbout(
   o: Occurrence,
 ): boolean {
   const share = open.about.share(index, o.statement)
-  if (o.at.every(({ from }) => open.subjects.owns(index, open.subjects.at(from)))) return true
+  const owned = o.at.every(({ from }) => open.subjects.owns(index, open.subjects.at(from)))
+  if (owned && o.content >= 2) return true
   if (!open.about.belongs(index, o.statement, 0.9) || share < 0.3) return false
   const others = claims.filter((other) => other !== claim && saidIn(other, o.statement)).length
   return others > 0 || (o.content >= 2 && share >= 0.45)

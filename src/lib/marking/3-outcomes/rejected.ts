@@ -1,4 +1,4 @@
-import type { Finder } from '../2-ideas/find'
+import type { Finder, Hit } from '../2-ideas/find'
 import type { Piece } from '../2-ideas/occurrence'
 import type { ReadyPoint, ReadyWording, Unit } from '../2-ideas/ready'
 import type { ClashFound } from './clash'
@@ -22,7 +22,8 @@ export function rejectedBy(open: Case, index: number): ClashFound | undefined {
         if (piece.strength < CLASHES || piece.opposites > 0 || piece.denied !== piece.denies)
           continue
         if (piece.at.some(({ from }) => open.page.struck[from]! > 0)) continue
-        if (!hasItsOwn(open.finder, point, wording, piece)) continue
+        if (!hasItsOwn(open, point, wording, piece)) continue
+        if (!subjectFirst(open, wording, piece)) continue
         if (!turnedLikeIt(open, point, wording, piece)) continue
         if (rightWordBetween(open, point, wording, piece)) continue
         return {
@@ -43,31 +44,51 @@ function placeOf(finder: Finder, unit: Unit, piece: Piece): number | undefined {
 }
 
 // The words that the rejected statement has and the point has not are what is wrong with it.
-function hasItsOwn(
-  finder: Finder,
-  point: ReadyPoint,
-  wording: ReadyWording,
-  piece: Piece,
-): boolean {
+function hasItsOwn(open: Case, point: ReadyPoint, wording: ReadyWording, piece: Piece): boolean {
+  const right = rightText(open.topic, point)
   return wording.units
-    .filter((unit) => unit.weight >= 1 && unit.keys.every((key) => !point.weights.has(key)))
-    .every((unit) => placeOf(finder, unit, piece) !== undefined)
+    .filter(
+      (unit) =>
+        (unit.weight >= 1 || unit.near) && !right.hitsOf(unit).some((hit) => hit.sign === 1),
+    )
+    .every((unit) => placeOf(open.finder, unit, piece) !== undefined)
 }
 
+// What the rejected statement speaks of comes first in it, unless all of it is one assertion.
+function subjectFirst(open: Case, wording: ReadyWording, piece: Piece): boolean {
+  const assertions = new Set(piece.at.map(({ from }) => open.subjects.at(from)))
+  if (assertions.size === 1) return true
+  const things = wording.units.filter((unit) => !unit.directional && !unit.near)
+  const [first, ...rest] = things
+    .map((unit) => placeOf(open.finder, unit, piece))
+    .filter((p) => p !== undefined)
+  return first === undefined || rest.every((place) => place > first)
+}
+
+// Two words that the rejected statement has the other way round than the right text must stand its way round on the page.
 function turnedLikeIt(open: Case, point: ReadyPoint, wording: ReadyWording, piece: Piece): boolean {
   const right = rightText(open.topic, point)
   const placed = wording.units.map((unit) => ({
-    right: right.hitsOf(unit).find((hit) => hit.sign === 1)?.from,
+    right: right.hitsOf(unit).filter((hit) => hit.sign === 1),
     said: placeOf(open.finder, unit, piece),
   }))
   for (let i = 0; i < placed.length; i += 1) {
     for (let k = i + 1; k < placed.length; k += 1) {
       const [one, two] = [placed[i]!, placed[k]!]
-      if (one.right === undefined || two.right === undefined || one.right <= two.right) continue
-      if (one.said !== undefined && two.said !== undefined && one.said > two.said) return false
+      if (one.said === undefined || two.said === undefined || one.said <= two.said) continue
+      if (turned(right, one.right, two.right)) return false
     }
   }
   return true
+}
+
+// Does the right text have `two` before `one`, and nowhere in one clause the other way?
+function turned({ page }: Finder, one: readonly Hit[], two: readonly Hit[]): boolean {
+  const pairs = one.flatMap((a) =>
+    two.map((b) => ({ a, b, together: page.clauseOf[a.from] === page.clauseOf[b.from] })),
+  )
+  const near = pairs.some((pair) => pair.together) ? pairs.filter((pair) => pair.together) : pairs
+  return near.length > 0 && near.every(({ a, b }) => b.from < a.from)
 }
 
 function rightWordBetween(

@@ -87,8 +87,8 @@ function timeOf(page: ReadPage, o: Occurrence): number {
     const word = page.tokens[i]!.text
     const next = page.tokens[i + 1]?.text ?? ''
     const points = !POINTS_BACK.has(next)
-    if (i < first && word === 'after' && points) time -= NEARBY
-    if (i < first && word === 'before' && points) time += NEARBY
+    if (i < first && first - i <= CLOSE && word === 'after' && points) time -= NEARBY
+    if (i < first && first - i <= CLOSE && word === 'before' && points) time += NEARBY
     if (i > last && word === 'before' && (next === 'anything' || next === 'everything'))
       time -= 2 * FAR * FAR
     if (
@@ -103,6 +103,8 @@ function timeOf(page: ReadPage, o: Occurrence): number {
   return time
 }
 
+/** `after measuring`, but not `after many repeats a piece breaks off`. */
+const CLOSE = 3
 /** More than any clause is long, and more than any page. */
 const NEARBY = 40
 const FAR = 100_000

@@ -478,4 +478,6 @@ vigil=vigils, vigilant
 wreath=wreaths, wreathe=wreathed=wreathing=wreathes
 proximity, proximal
 ingenuity, ingenuous
+# degrees and the quantity they are degrees of
+hard=harder=hardest, hardness
 `

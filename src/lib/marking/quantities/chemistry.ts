@@ -12,8 +12,9 @@ export interface Reaction {
 
 const SUB = '₀₁₂₃₄₅₆₇₈₉'
 const SUPER = '⁰¹²³⁴⁵⁶⁷⁸⁹'
-const ARROW =
-  /\s*(?:<?[-=–—]{1,3}>|→|⟶|⇒|⇌|⇋|↔|\b(?:reacts?\s+to\s+(?:give|form|make|produce)|gives?|forms?|makes?|produces?|becomes?|goes\s+to)\b|=)\s*/iu
+const SIGN = /\s*(?:<?[-=–—]{1,3}>|→|⟶|⇒|⇌|⇋|↔|=)\s*/u
+const VERB =
+  /\s*\b(?:reacts?\s+to\s+(?:give|form|make|produce)|gives?|forms?|makes?|produces?|becomes?|goes\s+to)\b\s*/iu
 const STATE = /\((?:s|l|g|aq)\)|\(?\s*\+\s*(?:energy|heat|light)\s*\)?/giu
 // Reads one species: how many, the formula, and its charge.
 const SPECIES =
@@ -43,21 +44,52 @@ export function reactionIn(
   expected: ReadonlySet<string>,
   named: NameToFormula,
 ): (Reaction & { readonly span: Span }) | undefined {
-  const arrow = ARROW.exec(text)
-  if (!arrow) return undefined
-  const left = sideOf(lastList(text.slice(0, arrow.index)), expected, named)
-  const right = sideOf(firstList(text.slice(arrow.index + arrow[0].length)), expected, named)
-  if (!left || !right) return undefined
-  return {
-    from: left.side,
-    to: right.side,
-    counted: left.counted && right.counted,
-    span: {
-      start: text.slice(0, arrow.index).length - lastList(text.slice(0, arrow.index)).length,
-      end:
-        arrow.index + arrow[0].length + firstList(text.slice(arrow.index + arrow[0].length)).length,
-    },
+  for (const arrow of [SIGN.exec(text), VERB.exec(text)]) {
+    if (!arrow) continue
+    const after = arrow.index + arrow[0].length
+    const left = longest(
+      words(lastList(text.slice(0, arrow.index))),
+      (all, cut) => all.slice(cut),
+      expected,
+      named,
+    )
+    const right = longest(
+      words(firstList(text.slice(after))),
+      (all, cut) => all.slice(0, all.length - cut),
+      expected,
+      named,
+    )
+    if (!left || !right) continue
+    const before = text.slice(0, arrow.index).trimEnd()
+    const start = before.length - left.text.length
+    const end = text.indexOf(right.text, after) + right.text.length
+    return {
+      from: left.side,
+      to: right.side,
+      counted: left.counted && right.counted,
+      span: { start, end },
+    }
   }
+  return undefined
+}
+
+function words(list: string): string[] {
+  return list.trim().split(/(?<=\s)(?=\S)/)
+}
+
+/** The longest end (or beginning) of a list that is all species: prose may stand before and behind it. */
+function longest(
+  all: readonly string[],
+  cutOf: (all: readonly string[], cut: number) => readonly string[],
+  expected: ReadonlySet<string>,
+  named: NameToFormula,
+) {
+  for (let cut = 0; cut < all.length && cut < 40; cut += 1) {
+    const text = cutOf(all, cut).join('').trim()
+    const read = sideOf(text, expected, named)
+    if (read) return { ...read, text }
+  }
+  return undefined
 }
 
 // The list of species ends where prose begins: at a colon, comma, semicolon or full stop followed by space.
