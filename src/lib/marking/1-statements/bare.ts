@@ -2,10 +2,10 @@ import { isDirectionWord, isNegation } from '../lexicon'
 import { isVerb } from '../words/verbs'
 import type { ReadPage } from './page'
 
-const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '↑', '↓'])
+const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '↑', '↓', '÷', '*'])
 const PARTS = new Set([',', ';', '/', '.', '&', '+'])
 const WORDS_THAT_RELATE = new Set(
-  'because since so therefore than like as if when where which that who of by with without from to into between for during before after more less most least fewer each every per about around'.split(
+  'then next finally first lastly afterwards because since so therefore than like as if when where which that who of by with without from to into between for during before after more less most least fewer each every per about around'.split(
     ' ',
   ),
 )

@@ -49,7 +49,7 @@ const SUBJECTS = new Set([
 
 // `and the backwash runs …`, `and oxidation takes place …`: a subject and then a verb, after a verb of its own before.
 function opensClause(words: readonly string[], i: number, from: number, to: number): boolean {
-  if (SUBJECTS.has(words[i + 1] ?? '')) return true
+  if (SUBJECTS.has(words[i + 1] ?? '') || /^\d/.test(words[i + 1] ?? '')) return true
   if (isVerb(words[i + 1] ?? '')) return false
   const verbAfter = words
     .slice(i + 2, Math.min(to, i + 5))

@@ -12,6 +12,8 @@ export interface Statement extends Span {
   readonly paragraph: number
   /** It opened with a bullet or a number. */
   readonly bullet: boolean
+  /** The number that the student gave the line, if any. */
+  readonly number?: number
 }
 
 export interface Statements {
@@ -47,6 +49,7 @@ export function toStatements(text: string): Statements {
     const bullet = BULLET.exec(body)?.[0].length ?? 0
     let at = line.start + bullet
     let first = true
+    const numbered = /(\d{1,2})[.)]/.exec(body.slice(0, bullet))
     for (const sentence of sentencesOf(body.slice(bullet))) {
       const end = at + sentence.length
       while (token < tokens.length && tokens[token]!.start < at) token += 1
@@ -62,6 +65,7 @@ export function toStatements(text: string): Statements {
         to: token,
         paragraph,
         bullet: first && bullet > 0,
+        ...(numbered ? { number: Number(numbered[1]) } : {}),
         ...span,
       })
       first = false

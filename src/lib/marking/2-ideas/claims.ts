@@ -39,7 +39,7 @@ export function claimsOf(point: ReadyPoint, finder: Finder): Claim[] {
     })
   }
   if (value && point.value) {
-    const all = values(point, page)
+    const all = ownValues(page, claims, values(point, page))
     claims.push({
       label: value.written,
       kind: 'value',
@@ -86,6 +86,46 @@ function values(point: ReadyPoint, page: ReadPage): Occurrence[] {
       ),
     ),
   )
+}
+
+/**
+ * `water boils at 78 °C, ethanol at 100 °C`: a value belongs to the part of the statement in which the ideas of the point stand, if
+ * that part has one; the values of other parts are of other things.
+ */
+function ownValues(
+  page: ReadPage,
+  ideas: readonly Claim[],
+  found: readonly Occurrence[],
+): Occurrence[] {
+  return found.filter((o) => {
+    const here = found.filter((other) => other.statement === o.statement)
+    if (here.length < 2) return true
+    const part = partsOf(page, page.statements[o.statement]!)
+    const told = new Set(
+      ideas.flatMap(({ occurrences }) =>
+        occurrences
+          .filter((x) => x.statement === o.statement && x.sign === 1)
+          .flatMap((x) => x.at.map(({ from }) => part(from))),
+      ),
+    )
+    const own = here.filter((other) => told.has(part(other.at[0]!.from)))
+    return own.length === 0 || own.includes(o)
+  })
+}
+
+const TIES = new Set(
+  '= : -> ( ) - because so which when if as since where then therefore'.split(' '),
+)
+
+function partsOf(page: ReadPage, statement: Statement): (token: number) => number {
+  const parts = new Map<number, number>()
+  let part = 0
+  for (let i = statement.from; i < statement.to; i += 1) {
+    const changes = i > statement.from && page.clauseOf[i] !== page.clauseOf[i - 1]
+    if (changes && !TIES.has(page.tokens[i]!.text)) part += 1
+    parts.set(i, part)
+  }
+  return (token) => parts.get(token) ?? -1
 }
 
 function occurrenceAt(

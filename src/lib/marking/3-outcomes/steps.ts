@@ -1,4 +1,5 @@
 import type { ReadPage } from '../1-statements/page'
+import type { Statement } from '../1-statements/statements'
 import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { ClashFound } from './clash'
@@ -75,36 +76,36 @@ function shareWords(one: Occurrence, two: Occurrence): boolean {
   )
 }
 
-/** When a step happens as the page tells it: where it stands, unless "before", "after", "first", "last" say otherwise. */
+/**
+ * When a step happens as the page tells it: where it stands, unless the student numbered the lines, or "before", "after", "because",
+ * "first", "last" say otherwise.
+ */
 function timeOf(page: ReadPage, o: Occurrence): number {
   const first = o.at[0]!.from
   const last = o.at[o.at.length - 1]!.from
   const statement = page.statements[o.statement]!
+  if (statement.number !== undefined) return FAR * statement.number + last
   const clause = page.clauseOf[first]!
-  let time = last - FAR * backwards(page, first)
+  let time = last - FAR * backwards(page, first) - NEARBY * causesBehind(page, statement, first)
   for (let i = statement.from; i < statement.to; i += 1) {
     if (page.clauseOf[i] !== clause) continue
     const word = page.tokens[i]!.text
     const next = page.tokens[i + 1]?.text ?? ''
     const points = !POINTS_BACK.has(next)
-    if (i < first && first - i <= CLOSE && word === 'after' && points) time -= NEARBY
-    if (i < first && first - i <= CLOSE && word === 'before' && points) time += NEARBY
-    if (i > last && word === 'before' && (next === 'anything' || next === 'everything'))
+    const opens = i === statement.from || page.clauseOf[i - 1] !== clause
+    // "Before adding Y, measure X"; "X goes on after Y": the other order than they stand in.
+    if (i < first && word === 'before' && points && opens) time += NEARBY
+    if (i < first && (word === 'after' || word === 'once') && points && !opens) time -= NEARBY
+    if (i > last && word === 'before' && (next === 'anything' || next === 'everything')) {
       time -= 2 * FAR * FAR
-    if (
-      word === 'finally' ||
-      word === 'lastly' ||
-      (word === 'last' &&
-        (i + 1 >= statement.to || next === 'of' || next === 'thing' || next === '.'))
-    )
-      time += FAR * FAR
+    }
+    const isLast = word === 'last' && (i + 1 >= statement.to || /^(?:of|thing|\.)$/.test(next))
+    if (word === 'finally' || word === 'lastly' || isLast) time += FAR * FAR
     if (word === 'first' && i > statement.from) time -= FAR * FAR
   }
   return time
 }
 
-/** `after measuring`, but not `after many repeats a piece breaks off`. */
-const CLOSE = 3
 /** More than any clause is long, and more than any page. */
 const NEARBY = 40
 const FAR = 100_000
@@ -112,7 +113,6 @@ const POINTS_BACK = new Set([
   'that',
   'this',
   'which',
-  'it',
   'any',
   'anything',
   'everything',
@@ -120,6 +120,7 @@ const POINTS_BACK = new Set([
   'hand',
   'wards',
 ])
+const CAUSES = new Set(['because', 'once', 'after'])
 
 // How often the page has gone back in time by "before that" up to token `at`, within the last statements.
 function backwards(page: ReadPage, at: number): number {
@@ -129,6 +130,17 @@ function backwards(page: ReadPage, at: number): number {
   for (let i = from; i < at; i += 1) {
     const next = page.tokens[i + 1]?.text
     if (page.tokens[i]!.text === 'before' && (next === 'that' || next === 'this')) count += 1
+  }
+  return count
+}
+
+// "X because Y": Y comes first. How many such clauses run without a break up to the one that token `at` is in.
+function causesBehind(page: ReadPage, statement: Statement, at: number): number {
+  let count = 0
+  for (let i = at; i > statement.from; i -= 1) {
+    if (page.clauseOf[i - 1] === page.clauseOf[i]) continue
+    if (!CAUSES.has(page.tokens[i]!.text)) break
+    count += 1
   }
   return count
 }

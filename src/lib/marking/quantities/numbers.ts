@@ -10,7 +10,7 @@ export interface NumberRead extends Span {
 const SUPER = '[⁻⁺]?[⁰¹²³⁴-⁹]+'
 const FIGURES = new RegExp(
   // 3.0 × 10^8, 3e8, 1,025, -20, ½
-  `(?<![\\p{L}\\d.])(?<lead>[-−])?(?<body>\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+)?|\\.\\d+|[½¼¾⅓⅔])` +
+  `(?<![\\p{L}\\d.])(?<lead>[-−]|minus\\s+)?(?<body>\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+)?|\\.\\d+|[½¼¾⅓⅔])` +
     `(?:\\s*(?:[×x*·⋅]|times)\\s*10\\s*(?:\\^\\s*(?<caret>[-−–+]?\\d+)|(?<super>${SUPER}))|[eE](?<exp>[-+]?\\d+)(?!\\p{L}))?` +
     `(?:\\s?(?<scale>thousand|million|billion|trillion|k(?=\\b)(?!\\s?\\p{L}))\\b)?`,
   'gu',

@@ -31,10 +31,11 @@ export function unitsAt(text: string): UnitRead[] {
     const rest = text.slice(at)
     const over = OVER.exec(rest)
     const times = over ? null : TIMES.exec(rest)
-    if (!over && !times) break
+    const together = /^\p{L}(?:\^?\s?[-−–]\d|⁻)/u.test(rest)
+    if (!over && !times && !together) break
     if (over) sign = -1
-    else if (sign === -1 && !/[·⋅*.]/.test(times![0])) break
-    at += (over ?? times)![0].length
+    else if (sign === -1 && times && !/[·⋅*.]/.test(times[0])) break
+    at += (over ?? times)?.[0].length ?? 0
   }
   return reads
 }
@@ -44,11 +45,20 @@ function factorAt(text: string) {
   const skip = ahead?.[0].length ?? 0
   const word = WORD.exec(text.slice(skip))?.[0]
   if (!word) return undefined
-  const degrees = /^(?:°\s?C|℃|degrees?\s+(?:celsius|centigrade|c\b)|degC\b|celsius)/i.exec(
+  const celsius = /^(?:°\s?C|℃|degrees?\s+(?:celsius|centigrade|c\b)|degC\b|celsius)/i.exec(
     text.slice(skip),
   )
-  const written = degrees?.[0] ?? word
-  const named = degrees ? unitNamed('°C') : unitNamed(word)
+  const fahrenheit = /^(?:°\s?F\b|degrees?\s+fahrenheit|fahrenheit)/i.exec(text.slice(skip))
+  const percent = /^per\s+cents?\b/i.exec(text.slice(skip))
+  const worded = celsius ?? fahrenheit ?? percent
+  const written = worded?.[0] ?? joinedSymbol(word, text.slice(skip + word.length)) ?? word
+  const named = celsius
+    ? unitNamed('°C')
+    : fahrenheit
+      ? unitNamed('°F')
+      : percent
+        ? unitNamed('%')
+        : unitNamed(written)
   if (!named) return undefined
   const rest = text.slice(skip + written.length)
   const raised = EXPONENT.exec(rest)
@@ -59,6 +69,12 @@ function factorAt(text: string) {
     exponent = exponentOf(raised)
   }
   return { factor: named.factor, powers: named.powers, exponent, length }
+}
+
+// `ms⁻¹` is m s⁻¹, not a power of the millisecond: the first of two symbols that stand together before a negative power.
+function joinedSymbol(word: string, rest: string): string | undefined {
+  if (word.length !== 2 || !/^(?:\^?\s?[-−–]\d|⁻)/.test(rest)) return undefined
+  return unitNamed(word[0]!) && unitNamed(word[1]!) ? word[0] : undefined
 }
 
 function exponentOf([, digits, superscript, word]: RegExpExecArray): number {

@@ -14,7 +14,21 @@ export interface Unit {
   readonly dimension: Dimension
 }
 
-const BASES = ['m', 'kg', 's', 'A', 'K', 'mol', 'cd', 'bit', 'degC', 'money', 'deg', 'dB'] as const
+const BASES = [
+  'm',
+  'kg',
+  's',
+  'A',
+  'K',
+  'mol',
+  'cd',
+  'bit',
+  'degC',
+  'degF',
+  'money',
+  'deg',
+  'dB',
+] as const
 type Base = (typeof BASES)[number]
 type Powers = Partial<Record<Base, number>>
 
@@ -87,6 +101,7 @@ const ENTRIES: readonly Entry[] = [
   entry('b|bit', 1, { bit: 1 }, true),
   entry('B|byte', 8, { bit: 1 }, true),
   entry('°C ℃ degC|', 1, { degC: 1 }),
+  entry('°F degF|', 1, { degF: 1 }),
   entry('%|percent', 0.01, {}),
   entry('‰|permille', 1e-3, {}),
   entry('ppm|', 1e-6, {}),
@@ -129,6 +144,9 @@ interface Named {
   readonly powers: Powers
 }
 
+/** Prefixes that people write as symbols; the others only as whole words, because `as`, `am`, `at` are words. */
+const WRITTEN = new Set(['', 'T', 'G', 'M', 'k', 'h', 'd', 'c', 'm', 'µ', 'μ', 'n', 'p'])
+
 const symbols = new Map<string, Named>()
 const names = new Map<string, Named>()
 
@@ -140,7 +158,7 @@ for (const { names: written, factor, powers, prefixed } of ENTRIES) {
     : [['', '', 1] as const]) {
     const named = { factor: factor * size, powers }
     // A plain unit wins over a prefixed one of the same spelling (min is a minute, Pa a pascal).
-    for (const form of short.split(' ').filter(Boolean)) {
+    for (const form of WRITTEN.has(symbol) ? short.split(' ').filter(Boolean) : []) {
       if (!symbols.has(symbol + form) || symbol === '') symbols.set(symbol + form, named)
     }
     for (const form of forms) {

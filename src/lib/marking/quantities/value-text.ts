@@ -101,10 +101,11 @@ function judged(
     }
   }
   if (units.length > 0) {
-    // Kelvin for degrees Celsius, and the other way.
-    const shift = offset(units[0]!.dimension, ready.unit!.dimension)
-    if (shift !== undefined && within(low + shift, wanted, tolerance)) {
-      return { says: 'right', span: end(units[0]!.length) }
+    // The same temperature on another scale.
+    const converted = scale(units[0]!.dimension, ready.unit!.dimension)
+    if (converted) {
+      const right = within(converted(low), wanted, tolerance)
+      return { says: right ? 'right' : 'wrong', span: end(units[0]!.length) }
     }
     return near(1) ? { says: 'wrong', span: end(units[0]!.length) } : undefined
   }
@@ -162,8 +163,19 @@ function within(number: number, wanted: number, tolerance: number): boolean {
   return Math.abs(number - wanted) <= tolerance + 1e-9 * Math.max(1, Math.abs(wanted))
 }
 
-function offset(from: string, to: string): number | undefined {
-  if (from === 'K1' && to === 'degC1') return -273.15
-  if (from === 'degC1' && to === 'K1') return 273.15
-  return undefined
+const TO_CELSIUS: Readonly<Record<string, (n: number) => number>> = {
+  K1: (n) => n - 273.15,
+  degC1: (n) => n,
+  degF1: (n) => ((n - 32) * 5) / 9,
+}
+const FROM_CELSIUS: Readonly<Record<string, (n: number) => number>> = {
+  K1: (n) => n + 273.15,
+  degC1: (n) => n,
+  degF1: (n) => (n * 9) / 5 + 32,
+}
+
+/** From one scale of temperature to another; undefined for other quantities. */
+function scale(from: string, to: string): ((number: number) => number) | undefined {
+  const [into, out] = [TO_CELSIUS[from], FROM_CELSIUS[to]]
+  return into && out ? (number) => out(into(number)) : undefined
 }
