@@ -8,6 +8,7 @@ import {
   readWordings,
   topicId,
   writeSyllabus,
+  type Equation,
   type Point,
   type Syllabus,
   type Topic,
@@ -63,7 +64,7 @@ const ideas = fc.array(idea, { minLength: 1, maxLength: 4 })
 const value = fc
   .constantFrom('9.8 N/kg ± 0.2', '1.30', '-20 °C', '3.0 × 10^8 m/s ± 0.1 × 10^8', '50 % ± 5')
   .map(readValue)
-const equation = fc.constantFrom(
+const equation = fc.constantFrom<Equation>(
   {
     written: 'v = f × λ',
     kind: 'algebraic' as const,

@@ -1,6 +1,7 @@
 import type { Claim } from '../2-ideas/claims'
 import type { ReadPage } from '../1-statements/page'
 import type { Judgement } from './judge'
+import { plainIdea } from './plain-idea'
 import { spanOf, wordsAt } from './spans'
 
 /** One plain sentence for the student: what was said, what was not, or what clashes. */
@@ -49,17 +50,4 @@ function explainClash(page: ReadPage, { clash }: Judgement): string {
 
 function list(claims: readonly Claim[]): string {
   return claims.map((claim) => plainIdea(claim.label)).join('; ')
-}
-
-/** An idea of the mark scheme read aloud: the first alternative of each part, without brackets and quotation marks. */
-export function plainIdea(written: string): string {
-  return written
-    .split(/\s\+\s/)
-    .map((part) =>
-      part
-        .split(/\s\/\s/)[0]!
-        .replace(/[()"“”]/g, '')
-        .trim(),
-    )
-    .join(', ')
 }

@@ -3,6 +3,7 @@ import type { Statement } from '../1-statements/statements'
 import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { ClashFound } from './clash'
+import { plainIdea } from './plain-idea'
 import { SAID } from './thresholds'
 
 interface Placed {
@@ -39,7 +40,7 @@ export function stepsInOrder(
       kind: 'order',
       statement: odd.o.statement,
       at: odd.o.at,
-      against: `${claims[first.step]!.label}, then ${claims[second.step]!.label}`,
+      against: `${plainIdea(claims[first.step]!.label)}; then ${plainIdea(claims[second.step]!.label)}`,
     },
   }
 }
@@ -92,7 +93,7 @@ function timeOf(page: ReadPage, o: Occurrence): number {
     const word = page.tokens[i]!.text
     const next = page.tokens[i + 1]?.text ?? ''
     const points = !POINTS_BACK.has(next)
-    const opens = i === statement.from || page.clauseOf[i - 1] !== clause
+    const opens = opensClause(page, statement, i)
     // "Before adding Y, measure X"; "X goes on after Y": the other order than they stand in.
     if (i < first && word === 'before' && points && opens) time += NEARBY
     if (i < first && (word === 'after' || word === 'once') && points && !opens) time -= NEARBY
@@ -104,6 +105,14 @@ function timeOf(page: ReadPage, o: Occurrence): number {
     if (word === 'first' && i > statement.from) time -= FAR * FAR
   }
   return time
+}
+
+// The first word of its clause, an `and` or a comma before it left out.
+function opensClause(page: ReadPage, statement: Statement, i: number): boolean {
+  let k = i - 1
+  while (k >= statement.from && (page.tokens[k]!.kind === 'sign' || page.tokens[k]!.text === 'and'))
+    k -= 1
+  return k < statement.from || page.clauseOf[k] !== page.clauseOf[i]
 }
 
 /** More than any clause is long, and more than any page. */
@@ -120,7 +129,7 @@ const POINTS_BACK = new Set([
   'hand',
   'wards',
 ])
-const CAUSES = new Set(['because', 'once', 'after'])
+const CAUSES = new Set(['because', 'once'])
 
 // How often the page has gone back in time by "before that" up to token `at`, within the last statements.
 function backwards(page: ReadPage, at: number): number {

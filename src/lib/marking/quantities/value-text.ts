@@ -121,15 +121,13 @@ function countedThing(
   end: (length: number) => Span,
 ): ValueFound | undefined {
   const ahead = /^[\s-]*(?:\p{L}+\s+){0,2}?\p{L}+/u
-  let length = 0
   for (let words = 1; words <= 3; words += 1) {
     const hit = new RegExp(`^[\\s-]*(?:[\\p{L}'-]+\\s+){${words - 1}}([\\p{L}'-]+)`, 'u').exec(
       text.slice(after),
     )
     if (!hit) break
-    length = hit[0].length
     if (keyOf(hit[1]!.toLowerCase()) === ready.counted) {
-      return { says: near ? 'right' : 'wrong', span: end(length) }
+      return { says: near ? 'right' : 'wrong', span: end(hit[0].length) }
     }
   }
   if (!near) return undefined
