@@ -1,9 +1,18 @@
 import { sveltekit } from '@sveltejs/kit/vite'
 import { svelteTesting } from '@testing-library/svelte/vite'
 import { defineConfig } from 'vitest/config'
+import { shippedSyllabi } from './src/cli/syllabus-plugin.ts'
 
 export default defineConfig({
-  plugins: [sveltekit()],
+  plugins: [shippedSyllabi(), sveltekit()],
+  build: {
+    rolldownOptions: {
+      // Who takes one thing from a room's index gets that one: no YAML parser on the pages that only read an idea.
+      treeshake: {
+        moduleSideEffects: (id) => !/\/src\/lib\/[a-z]+\/(?:[a-z0-9-]+\/)*[a-z-]+\.ts$/.test(id),
+      },
+    },
+  },
   // The default format inlines dynamic imports into the worker.
   worker: { format: 'es' },
   server: { host: '127.0.0.1' },

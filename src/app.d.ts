@@ -1,0 +1,8 @@
+declare module 'virtual:syllabi' {
+  /** Made by src/cli/syllabus-plugin.ts, in the order of the files' names. */
+  const shipped: readonly {
+    readonly outline: import('$lib/components/library').Outline
+    readonly load: () => Promise<import('$lib/syllabus').Syllabus>
+  }[]
+  export default shipped
+}

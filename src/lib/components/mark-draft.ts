@@ -1,0 +1,59 @@
+/** A draft -> a marked check that is kept, or, where it cannot be kept, held in memory. */
+import type { Check } from '$lib/recall'
+import { addCheck, listChecks, removeDraft, type Draft } from '$lib/store'
+import { lastMarked } from './last-marked'
+import { findTopic } from './library'
+import { markInWorker, type MarkRun } from './marker'
+import { newCheck } from './new-check'
+import { readNow } from './now'
+
+export interface DraftRun {
+  /** The id of the check; `undefined` once it was stopped. Rejects with a plain message where it cannot be marked. */
+  readonly promise: Promise<string | undefined>
+  /** Goes back to writing: nothing comes of it. Too late once the check is being kept. */
+  readonly stop: () => void
+}
+
+export function markDraft(draft: Draft): DraftRun {
+  let run: MarkRun | undefined
+  let stop = () => {}
+  const stopped = new Promise<'stopped'>((done) => {
+    stop = () => {
+      run?.stop()
+      done('stopped')
+    }
+  })
+  const marked = async () => {
+    const found = await findTopic(draft.syllabusId, draft.topicId)
+    if (!found) throw new Error('This topic is no longer in your syllabi.')
+    run = markInWorker(found.topic, draft.text)
+    return { topic: found.topic, report: await run.promise, earlier: await earlierChecks(draft) }
+  }
+  const promise = Promise.race([marked(), stopped]).then(async (made) => {
+    if (made === 'stopped') return undefined
+    const records = newCheck({ draft, ...made, now: readNow() })
+    lastMarked.current = records
+    try {
+      await addCheck(records.check, records.page)
+      await removeDraft(draft.syllabusId, draft.topicId)
+    } catch (error) {
+      // The marked page shows it from memory and says so; the draft stays where it is.
+      lastMarked.current = { ...records, fault: messageOf(error) }
+    }
+    return records.check.id
+  })
+  return { promise, stop: () => stop() }
+}
+
+export const messageOf = (error: unknown): string =>
+  error instanceof Error ? error.message : String(error)
+
+/** Where they cannot be read, the clock alone dates the check. */
+async function earlierChecks({ syllabusId, topicId }: Draft): Promise<Check[]> {
+  try {
+    const { checks } = await listChecks()
+    return checks.filter((check) => check.syllabusId === syllabusId && check.topicId === topicId)
+  } catch {
+    return []
+  }
+}

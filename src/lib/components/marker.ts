@@ -1,0 +1,67 @@
+/** Runs the marker in a worker; where no worker starts, on the page itself. */
+import { wrap } from 'comlink'
+import type { Report } from '$lib/marking'
+import type { Topic } from '$lib/syllabus'
+import type { MarkAnswer, MarkJob } from '../../workers/answer-mark'
+import type { MarkingJobs } from '../../workers/marking.worker'
+
+export interface MarkRun {
+  /** Rejects with a plain message where the topic cannot be marked; never settles once it was stopped. */
+  readonly promise: Promise<Report>
+  /** Ends the work; nothing comes of it. */
+  readonly stop: () => void
+}
+
+/** Marks `text` against `topic`. The worker is started for this job and ended with it: marking is rare, and memory is dear. */
+export function markInWorker(topic: Topic, text: string): MarkRun {
+  const job: MarkJob = { topic, text }
+  const worker = startWorker()
+  if (!worker) return { promise: markHere(job).then(reportOf), stop: () => undefined }
+
+  const failed = new Promise<never>((_, fail) => {
+    // A worker whose file cannot be loaded says so here and answers nothing.
+    worker.addEventListener('error', (event) => {
+      event.preventDefault()
+      fail(new WorkerFault())
+    })
+  })
+  const answered = wrap<MarkingJobs>(worker).mark(job)
+  let stopped = false
+  const promise = Promise.race([answered, failed])
+    .catch((error: unknown) => {
+      if (error instanceof WorkerFault) return markHere(job)
+      throw error
+    })
+    .finally(() => worker.terminate())
+    .then((answer) => (stopped ? new Promise<never>(() => undefined) : reportOf(answer)))
+  return {
+    promise,
+    stop: () => {
+      stopped = true
+      worker.terminate()
+    },
+  }
+}
+
+class WorkerFault extends Error {}
+
+function startWorker(): Worker | undefined {
+  try {
+    return new Worker(new URL('../../workers/marking.worker.ts', import.meta.url), {
+      type: 'module',
+      name: 'marking',
+    })
+  } catch {
+    return undefined
+  }
+}
+
+async function markHere(job: MarkJob): Promise<MarkAnswer> {
+  const { answerMark } = await import('../../workers/answer-mark')
+  return answerMark(job)
+}
+
+function reportOf(answer: MarkAnswer): Report {
+  if (answer.ok) return answer.report
+  throw new Error(answer.fault)
+}

@@ -1,0 +1,115 @@
+/** Sessions -> the drawing of recall over time, in pixels. */
+import { daysBetween, recallShare, type Day, type Session } from '../recall'
+import { shortDay, tinyDay } from './dates'
+import { recallWords } from './sentences'
+import { listed } from './words'
+
+/** One session: a stem from the foot to what was said, and on to the finish line what was missed. */
+export interface Stem {
+  readonly day: Day
+  readonly x: number
+  /** Where the recall ends; equal to the chart's `top` for a full session. */
+  readonly y: number
+  readonly full: boolean
+  /** Points full, written beside the end of the stem; empty where the stems stand too close. */
+  readonly label: string
+  readonly labelY: number
+  /** The day, written below; empty where it would run into another. */
+  readonly dayLabel: string
+}
+
+export interface RecallChart {
+  readonly width: number
+  readonly height: number
+  /** The finish line: every point. */
+  readonly top: number
+  readonly foot: number
+  readonly left: number
+  readonly right: number
+  readonly ticks: readonly { readonly y: number; readonly label: string }[]
+  readonly stems: readonly Stem[]
+  /** The same in words. */
+  readonly words: string
+}
+
+const HEIGHT = 240
+const TOP = 34
+const FOOT = 196
+const LEFT = 52
+const RIGHT = 52
+/** Room that a label needs, so that it does not run into the next. */
+const DAY_LABEL = 92
+const COUNT_LABEL = 26
+
+/** `width` in pixels; sessions oldest first, their distances true to the calendar. */
+export function recallChart(sessions: readonly Session[], width: number, today: Day): RecallChart {
+  const right = Math.max(LEFT + 1, width - RIGHT)
+  const first = sessions[0]?.day ?? today
+  const span = Math.max(1, daysBetween(first, sessions.at(-1)?.day ?? today))
+  const xs = sessions.map(({ day }) =>
+    sessions.length === 1
+      ? (LEFT + right) / 2
+      : LEFT + 24 + (daysBetween(first, day) / span) * (right - LEFT - 24),
+  )
+  const days = roomFor(xs, DAY_LABEL)
+  const counts = roomFor(xs, COUNT_LABEL)
+  return {
+    width,
+    height: HEIGHT,
+    top: TOP,
+    foot: FOOT,
+    left: LEFT,
+    right,
+    ticks: ticksOf(sessions),
+    stems: sessions.map(({ day, recall, full }, i) => {
+      const y = round(FOOT - recallShare(recall) * (FOOT - TOP))
+      return {
+        day,
+        x: round(xs[i] ?? LEFT),
+        y,
+        full,
+        label: counts[i] ? String(recall.full) : '',
+        // Clear of the foot and of the finish line.
+        labelY: Math.min(Math.max(y + 15, TOP + 18), FOOT - 8),
+        dayLabel: days[i] ? tinyDay(day, today) : '',
+      }
+    }),
+    words: wordsOf(sessions, today),
+  }
+}
+
+/** Counts where every session had as many points, else shares of them. */
+function ticksOf(sessions: readonly Session[]): { y: number; label: string }[] {
+  const sizes = new Set(sessions.map(({ recall }) => recall.points))
+  const [points = 0] = sizes
+  const whole = sizes.size === 1
+  const half = whole ? Math.round(points / 2) : 50
+  const most = whole ? Math.max(1, points) : 100
+  const label = (value: number) => (whole ? String(value) : `${value} %`)
+  return [...new Set([0, half, most])].map((value) => ({
+    y: round(FOOT - (value / most) * (FOOT - TOP)),
+    label: label(value),
+  }))
+}
+
+/** Which labels can be shown without running into one another: the last always, then from it backwards. */
+function roomFor(xs: readonly number[], room: number): boolean[] {
+  let free = Infinity
+  return [...xs]
+    .reverse()
+    .map((x) => {
+      if (free - x < room) return false
+      free = x
+      return true
+    })
+    .reverse()
+}
+
+function wordsOf(sessions: readonly Session[], today: Day): string {
+  const each = sessions.map(
+    ({ day, recall }) => `${recallWords(recall)} on ${shortDay(day, today)}`,
+  )
+  return `Recall over time, oldest first: ${listed(each)}. The finish line is every point.`
+}
+
+const round = (pixels: number): number => Math.round(pixels * 10) / 10

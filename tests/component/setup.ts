@@ -1,0 +1,31 @@
+/** What jsdom lacks and the pages use. Every test begins with nothing kept. */
+import '@testing-library/jest-dom/vitest'
+import 'fake-indexeddb/auto'
+import { clear, createStore } from 'idb-keyval'
+import { afterEach, beforeEach, vi } from 'vitest'
+
+// Pages go to other pages through SvelteKit, which runs in the real app only: the tests look at where they go.
+vi.mock('$app/navigation', () => ({
+  goto: vi.fn(() => Promise.resolve()),
+  beforeNavigate: vi.fn(),
+}))
+
+beforeEach(() => clear(createStore('second-ink', 'records')))
+
+afterEach(() => {
+  vi.restoreAllMocks()
+  vi.unstubAllGlobals()
+})
+
+// jsdom has no modal dialogs.
+HTMLDialogElement.prototype.showModal = function showModal() {
+  this.open = true
+}
+
+HTMLDialogElement.prototype.close = function close() {
+  this.open = false
+  this.dispatchEvent(new Event('close'))
+}
+
+// Nor animations.
+Element.prototype.animate = () => ({ cancel: () => undefined }) as Animation
