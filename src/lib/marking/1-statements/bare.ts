@@ -1,5 +1,5 @@
-import { isDirectionWord, isNegation } from '../lexicon'
-import { isVerb } from '../words/verbs'
+import { isDirectionWord, isNegation, isStopWord } from '../lexicon'
+import { isVerb, maybeVerb } from '../words/verbs'
 import type { ReadPage } from './page'
 
 const RELATIONS = new Set(['=', '->', '<->', ':', '>', '<', '↑', '↓', '÷', '*'])
@@ -9,14 +9,25 @@ const WORDS_THAT_RELATE = new Set(
     ' ',
   ),
 )
-/** A verb that does something here: a plain form (`register`, `place`) before a comma or at the end is a noun in a list. */
+/**
+ * A verb that does something here: a plain form (`register`, `place`) before a comma or at the end is a noun in a list, and a word that
+ * may be either (`pushes`) is a verb behind a subject that fits it: the swash pushes, the waves push.
+ */
 export function isVerbAt(page: ReadPage, i: number): boolean {
   const word = page.tokens[i]!.text
-  if (!isVerb(word)) return false
-  if (/(?:ed|ing|s|n't)$/.test(word) || word.length < 4) return true
   const next = page.tokens[i + 1]
-  return next?.kind === 'word' || next?.kind === 'number' || AUXILIARY.has(word)
+  const goesOn = next?.kind === 'word' || next?.kind === 'number'
+  if (isVerb(word)) {
+    if (/(?:ed|ing|s|n't)$/.test(word) || word.length < 4) return true
+    return goesOn || AUXILIARY.has(word)
+  }
+  const before = page.tokens[i - 1]
+  if (!goesOn || !maybeVerb(word) || before?.kind !== 'word' || next.text === 'of') return false
+  if (SUBJECTS.has(before.text)) return true
+  if (isStopWord(before.text) || isDirectionWord(before.text)) return false
+  return word.endsWith('s') !== before.text.endsWith('s')
 }
+const SUBJECTS = new Set('i you we they it he she who which that to'.split(' '))
 const AUXILIARY = new Set('were have been does must will would could should might shall'.split(' '))
 
 /**
@@ -29,6 +40,22 @@ export function bareTokens(page: ReadPage): Uint8Array {
   return bare
 }
 
+// Word after word without the small words that make a sentence: prose has four in ten, hurried notes two.
+function isHeap(page: ReadPage, from: number, to: number): boolean {
+  let words = 0
+  let small = 0
+  for (let i = from; i < to; i += 1) {
+    const token = page.tokens[i]!
+    if (token.kind === 'sign' && RELATIONS.has(token.text)) return false
+    if (token.kind !== 'word') continue
+    words += 1
+    if (isStopWord(token.text) || isDirectionWord(token.text) || isNegation(token.text)) small += 1
+  }
+  return words >= HEAP_WORDS && small < words * HEAP_SMALL
+}
+const HEAP_WORDS = 9
+const HEAP_SMALL = 0.12
+
 // One word between commas does nothing, even if it is a verb elsewhere.
 function alone(page: ReadPage, from: number, to: number, i: number): boolean {
   const [before, after] = [page.tokens[i - 1], page.tokens[i + 1]]
@@ -36,6 +63,7 @@ function alone(page: ReadPage, from: number, to: number, i: number): boolean {
 }
 
 function isBare(page: ReadPage, from: number, to: number): boolean {
+  if (isHeap(page, from, to)) return true
   const parts = page.tokens
     .slice(from, to)
     .filter((t) => t.kind === 'sign' && PARTS.has(t.text)).length

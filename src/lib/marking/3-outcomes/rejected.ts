@@ -21,7 +21,7 @@ export function rejectedBy(open: Case, index: number): ClashFound | undefined {
       for (const piece of open.finder.wordingIn(wording, statement)) {
         if (piece.strength < CLASHES || piece.opposites > 0 || piece.denied !== piece.denies)
           continue
-        if (piece.at.some(({ from }) => open.page.struck[from]! > 0)) continue
+        if (piece.at.some(({ from }) => open.page.struck[from]! > 0 || open.bare[from])) continue
         if (!hasItsOwn(open, point, wording, piece)) continue
         if (!subjectFirst(open, wording, piece)) continue
         if (!turnedLikeIt(open, point, wording, piece)) continue
