@@ -10,20 +10,40 @@ const EXPONENT = /^(?:\^?\s?([-−–+]?\d)(?![\d.])|([⁺⁻]?[⁰¹²³⁴-⁹
 const AHEAD = /^(square|cubic)\s+/i
 const TIMES = /^(?:\s*[·⋅.*]\s*|\s+|\s*-\s*)/
 const OVER = /^\s*(?:\/|÷)\s*|^\s+(?:per|a|an|each|every)\s+(?:(?:one|1|single)\s+)?/i
+/** Symbols with a prefix that are words first: in prose, `7 as` is no time. */
+const WORDS = new Set([
+  'as',
+  'am',
+  'at',
+  'ad',
+  'ah',
+  'aa',
+  'pa',
+  'ma',
+  'has',
+  'do',
+  'us',
+  'em',
+  'ed',
+  'is',
+  'in',
+  'a',
+])
 const SUPERS = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 
 /**
  * Every unit that can be read at the start of `text`, shortest first: `m/s per day` gives m, m/s. The caller knows
- * which dimension it needs; a letter that happens to follow a unit is not always a part of it. [] if there is none.
+ * which dimension it needs; a letter that happens to follow a unit is not always a part of it. [] if there is none. In `prose` a symbol
+ * that is also a word is a word.
  */
-export function unitsAt(text: string): UnitRead[] {
+export function unitsAt(text: string, prose = true): UnitRead[] {
   const reads: UnitRead[] = []
   let unit: Parameters<typeof multiplied>[0] = { factor: 1, powers: {} }
   let at = /^\s*-?\s?/.exec(text)![0].length
   // Only space or a hyphen (a 10-metre tape) may part the number from its unit.
   let sign = 1
   for (let count = 0; count < 6; count += 1) {
-    const one = factorAt(text.slice(at))
+    const one = factorAt(text.slice(at), prose)
     if (!one) break
     unit = multiplied(unit, one, one.exponent * sign)
     at += one.length
@@ -40,11 +60,11 @@ export function unitsAt(text: string): UnitRead[] {
   return reads
 }
 
-function factorAt(text: string) {
+function factorAt(text: string, prose: boolean) {
   const ahead = AHEAD.exec(text)
   const skip = ahead?.[0].length ?? 0
   const word = WORD.exec(text.slice(skip))?.[0]
-  if (!word) return undefined
+  if (!word || (prose && WORDS.has(word))) return undefined
   const celsius = /^(?:°\s?C|℃|degrees?\s+(?:celsius|centigrade|c\b)|degC\b|celsius)/i.exec(
     text.slice(skip),
   )
@@ -88,6 +108,6 @@ function exponentOf([, digits, superscript, word]: RegExpExecArray): number {
 
 /** The whole of `text` as one unit; undefined where it is none (a counted thing, such as `items`). */
 export function unitOf(text: string): Unit | undefined {
-  const whole = unitsAt(text).find((unit) => unit.length === text.length)
+  const whole = unitsAt(text, false).find((unit) => unit.length === text.length)
   return whole && { factor: whole.factor, dimension: whole.dimension }
 }

@@ -79,7 +79,7 @@ const ENTRIES: readonly Entry[] = [
   entry('d|day', 86_400, { s: 1 }),
   entry('wk|week', 604_800, { s: 1 }),
   entry('|month', 2_629_800, { s: 1 }),
-  entry('a yr yrs|year', 31_557_600, { s: 1 }),
+  entry('yr yrs|year', 31_557_600, { s: 1 }),
   entry('ha|hectare', 1e4, { m: 2 }),
   entry('L l|litre liter', 1e-3, { m: 3 }, true),
   entry('cc|', 1e-6, { m: 3 }),
@@ -144,9 +144,6 @@ interface Named {
   readonly powers: Powers
 }
 
-/** Prefixes that people write as symbols; the others only as whole words, because `as`, `am`, `at` are words. */
-const WRITTEN = new Set(['', 'T', 'G', 'M', 'k', 'h', 'd', 'c', 'm', 'µ', 'μ', 'n', 'p'])
-
 const symbols = new Map<string, Named>()
 const names = new Map<string, Named>()
 
@@ -158,7 +155,7 @@ for (const { names: written, factor, powers, prefixed } of ENTRIES) {
     : [['', '', 1] as const]) {
     const named = { factor: factor * size, powers }
     // A plain unit wins over a prefixed one of the same spelling (min is a minute, Pa a pascal).
-    for (const form of WRITTEN.has(symbol) ? short.split(' ').filter(Boolean) : []) {
+    for (const form of short.split(' ').filter(Boolean)) {
       if (!symbols.has(symbol + form) || symbol === '') symbols.set(symbol + form, named)
     }
     for (const form of forms) {
