@@ -96,7 +96,8 @@ export class Finder {
     anchor: Hit,
   ): Piece | undefined {
     // `down` may stand for `smaller` beside a thing (price down), never by itself.
-    if (anchor.near && !wording.units[anchored]!.near && wording.units.length === 1) return undefined
+    if (anchor.near && !wording.units[anchored]!.near && wording.units.length === 1)
+      return undefined
     const placed = new Map<number, Hit>([[anchored, anchor]])
     // First the things, then what has a direction: that belongs to the thing it stands beside in the wording.
     const order = wording.units

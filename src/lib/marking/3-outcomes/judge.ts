@@ -97,7 +97,7 @@ export function judge(open: Case, index: number): Judgement {
   const clash = findClash(open, index, claims, said)
   const count = said.filter(Boolean).length
   const needed = neededOf(point, claims)
-  const nearest = open.about.nearest(index, 0.25)
+  const nearest = mostSaid(said) ?? open.about.nearest(index, 0.25)
 
   let outcome: Outcome = 'missed'
   if (clash || order?.swapped) outcome = 'contradicted'
@@ -119,6 +119,13 @@ export function judge(open: Case, index: number): Judgement {
       nearest !== undefined &&
       open.about.share(index, nearest) >= 0.5,
   }
+}
+
+/** The statement that says most of the ideas that were found; the first of equals. */
+function mostSaid(said: readonly (Occurrence | undefined)[]): number | undefined {
+  const counts = new Map<number, number>()
+  for (const o of said) if (o) counts.set(o.statement, (counts.get(o.statement) ?? 0) + 1)
+  return [...counts].sort((a, b) => b[1] - a[1] || a[0] - b[0])[0]?.[0]
 }
 
 function neededOf(point: ReadyPoint, claims: readonly Claim[]): number {
