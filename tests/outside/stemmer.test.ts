@@ -48,12 +48,20 @@ function words(): string[] {
 }
 
 /**
- * stemmer 2 (MIT) follows the same paper with the two departures that its author published later (bli, logi): see the
- * notes on his page of the algorithm, from memory. Beyond those, two independent readings of the paper must agree.
+ * Where the two differ, with who follows the paper. `ies`: natural does (IES becomes I, whatever stands before). `myopic`: the
+ * second does; natural counts the y and the vowel after it as two groups, so that IC is taken off a stem too short for it.
  */
-test('natural and stemmer agree on every word of the syllabi and the lexicon', () => {
-  const list = words()
+const APART: readonly string[] = ['ies', 'myopic']
+
+/** stemmer 2 (MIT) is an independent reading of the same paper. */
+test('natural and stemmer agree on every other word of the syllabi and the lexicon', () => {
+  const list = words().filter((word) => !APART.includes(word))
   expect(list.length).toBeGreaterThan(3000)
   const apart = list.filter((word) => porter.stem(word) !== second(word))
   expect(apart.map((word) => `${word}: ${porter.stem(word)}, ${second(word)}`)).toEqual([])
+})
+
+test('ies: natural follows the paper', () => expect(porter.stem('ies')).toBe('i'))
+test.fails('myopic: natural does not follow the paper', () => {
+  expect(porter.stem('myopic')).toBe('myopic')
 })

@@ -7,9 +7,9 @@ import { writeFileSync } from 'node:fs'
 import { afterAll, describe, expect, test } from 'vitest'
 import { mark, type Report, type Span } from '../../../src/lib/marking'
 import { knownMisses } from './known-misses'
-import { exampleTables } from './rules/tables'
+import { beyondTables, exampleTables, pairTables } from './rules/tables'
 import { shippedTopics } from './shipped'
-import { topicOf } from './topic'
+import { topicFrom, topicOf } from './topic'
 
 const rewriting = process.env.KNOWN_MISSES === 'write'
 const known = new Set(knownMisses)
@@ -45,6 +45,27 @@ describe.each(exampleTables)('$rule', ({ rule, examples }) => {
     }
     if (offered !== undefined)
       row(`${rule}: ${why} [offered]`, () => expect(first().offered).toBe(offered))
+  }
+})
+
+describe.each(beyondTables)('$rule', ({ rule, beyond }) => {
+  for (const { subject, points, says, beyond: extras, why } of beyond) {
+    row(`${rule}: ${why}`, () => {
+      const report = mark(topicFrom(`${subject} topic`, points), says)
+      const shown = report.beyond.map(({ start, end }) =>
+        says.slice(start, end).replace(/[\s.]+$/, ''),
+      )
+      expect(shown).toEqual(extras)
+    })
+  }
+})
+
+describe.each(pairTables)('$rule', ({ rule, pairs }) => {
+  for (const { one, two, outcome, why, ...example } of pairs) {
+    row(`${rule}: ${why}`, () => {
+      const outcomes = [one, two].map((says) => mark(topicOf(example), says).points[0]!.outcome)
+      expect(outcomes).toEqual([outcome, outcome])
+    })
   }
 })
 

@@ -1,7 +1,11 @@
 import type { RuleExample } from './example'
+import type { BeyondExample } from './rule-18-beyond'
+import type { SamePair } from './rule-20-same'
 
 interface RuleModule {
   readonly examples?: readonly RuleExample[]
+  readonly beyond?: readonly BeyondExample[]
+  readonly pairs?: readonly SamePair[]
 }
 
 const modules = Object.entries(import.meta.glob<RuleModule>('./rule-*.ts', { eager: true }))
@@ -11,3 +15,7 @@ const modules = Object.entries(import.meta.glob<RuleModule>('./rule-*.ts', { eag
 export const exampleTables = modules.flatMap(({ rule, examples }) =>
   examples ? [{ rule, examples }] : [],
 )
+export const beyondTables = modules.flatMap(({ rule, beyond }) =>
+  beyond ? [{ rule, beyond }] : [],
+)
+export const pairTables = modules.flatMap(({ rule, pairs }) => (pairs ? [{ rule, pairs }] : []))

@@ -1,0 +1,117 @@
+/** What the browser tests share: the app as a person meets it, by roles and visible names. */
+import { readFileSync } from 'node:fs'
+import AxeBuilder from '@axe-core/playwright'
+import { test as base, expect, type Page } from '@playwright/test'
+import { parse } from 'yaml'
+
+export { expect }
+
+interface SyllabusFile {
+  readonly title: string
+  readonly topics: readonly {
+    readonly title: string
+    readonly points: readonly { readonly ref: string; readonly text: string }[]
+  }[]
+}
+
+const file = parse(readFileSync('syllabi/shoreline-science-2.yaml', 'utf8')) as SyllabusFile
+
+/** The topic that every test checks. */
+export const topic = {
+  title: 'Longshore drift',
+  check: '/check?syllabus=shoreline-science-level-2&topic=longshore-drift',
+  atHome: '/topic?syllabus=shoreline-science-level-2&topic=longshore-drift',
+  points: file.topics.find(({ title }) => title === 'Longshore drift')!.points,
+}
+
+/** The first points of the topic typed word for word; the others are left out. */
+export const someOfIt = topic.points
+  .slice(0, 4)
+  .map(({ text }) => text)
+  .join('\n')
+
+/**
+ * Every test fails on an error in the page's console (a breach of the content security policy is one) and on any request to
+ * another host: no text leaves the browser.
+ */
+export const test = base.extend<{ quiet: void }>({
+  quiet: [
+    async ({ page, baseURL }, use) => {
+      const heard: string[] = []
+      page.on('pageerror', (error) => heard.push(`error: ${error.message}`))
+      page.on('console', (message) => {
+        if (message.type() === 'error')
+          heard.push(`console: ${message.text()} ${message.location().url}`)
+      })
+      page.on('request', (request) => {
+        const url = request.url()
+        if (!url.startsWith(`${baseURL}/`) && !/^(?:data|blob):/.test(url))
+          heard.push(`request: ${url}`)
+      })
+      await use()
+      expect(heard).toEqual([])
+    },
+    { auto: true },
+  ],
+})
+
+/** No violations of WCAG 2.2 AA or of axe's best practices on the page as it stands. */
+export async function expectNoViolations(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).analyze()
+  expect(
+    violations.map(
+      ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join('; ')}`,
+    ),
+  ).toEqual([])
+}
+
+/** Nothing sticks out to the side. */
+export async function expectNoSideways(page: Page): Promise<void> {
+  const over = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  )
+  expect(over).toBeLessThanOrEqual(0)
+}
+
+export const writingPage = (page: Page) => page.getByRole('textbox', { name: 'Your page' })
+
+/** Writes a page on the topic and has it marked; ends on the marked page. */
+export async function writeAndMark(page: Page, text: string): Promise<void> {
+  await page.goto(topic.check)
+  await writingPage(page).fill(text)
+  await page.getByRole('button', { name: 'Stop and mark' }).click()
+  await expectMarked(page)
+}
+
+/** The marked page of the topic is open. */
+export async function expectMarked(page: Page): Promise<void> {
+  await expect(page).toHaveURL(/\/marked\?check=/)
+  await expect(page.getByRole('heading', { level: 1, name: topic.title })).toBeVisible()
+}
+
+/** The point as it stands beside the page. */
+export const pointNote = (page: Page, ref: string) =>
+  page.getByRole('note', { name: `Point ${ref}`, exact: true })
+
+/** The word that says the mark of a point, and opens the choice of another. */
+export const markWord = (page: Page, ref: string) =>
+  page.getByRole('button', {
+    name: new RegExp(`: change the mark of point ${ref.replace('.', '\\.')}$`),
+  })
+
+/** A mark that the point does not have now: what the marker gave is not this test's affair. */
+export async function anotherMark(page: Page, ref: string): Promise<'full' | 'missed'> {
+  return /^missed/i.test((await markWord(page, ref).innerText()).trim()) ? 'full' : 'missed'
+}
+
+/** Changes the mark of a point; gives the words of the new one. */
+export async function changeMark(page: Page, ref: string): Promise<string> {
+  const mark = await anotherMark(page, ref)
+  await markWord(page, ref).click()
+  await page
+    .getByRole('group', { name: `Your mark for point ${ref}` })
+    .getByRole('button', { name: mark })
+    .click()
+  await expect(markWord(page, ref)).toContainText(new RegExp(`^\\s*${mark}`, 'i'))
+  return mark
+}

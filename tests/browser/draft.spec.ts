@@ -1,0 +1,28 @@
+import { expect, someOfIt, test, topic, writingPage } from './app'
+
+test('a draft is there after a reload', async ({ page }) => {
+  await page.goto(topic.check)
+  await writingPage(page).fill(someOfIt)
+  await page.reload()
+  await expect(writingPage(page)).toHaveValue(someOfIt)
+})
+
+test('a draft is there after the page was closed', async ({ page, context }) => {
+  await page.goto(topic.check)
+  await writingPage(page).fill('Waves come in at an angle.')
+  await expect(page.getByText('Kept', { exact: true })).toBeVisible()
+  await page.close()
+  const again = await context.newPage()
+  await again.goto(topic.check)
+  await expect(writingPage(again)).toHaveValue('Waves come in at an angle.')
+})
+
+test('a page that is thrown away is gone, after one question', async ({ page }) => {
+  await page.goto(topic.check)
+  await writingPage(page).fill('Waves come in at an angle.')
+  await page.getByRole('button', { name: 'Throw the page away' }).click()
+  await page.getByRole('dialog').getByRole('button', { name: 'Throw it away' }).click()
+  await expect(writingPage(page)).toHaveCount(0)
+  await page.goto(topic.check)
+  await expect(writingPage(page)).toHaveValue('')
+})

@@ -1,0 +1,97 @@
+/** The whole path of a student, at three widths and in both colour schemes, each page of it free of accessibility violations. */
+import type { Page } from '@playwright/test'
+import {
+  changeMark,
+  expect,
+  expectMarked,
+  expectNoSideways,
+  expectNoViolations,
+  markWord,
+  pointNote,
+  someOfIt,
+  test,
+  topic,
+  writeAndMark,
+  writingPage,
+} from './app'
+
+const WIDTHS = [
+  { width: 390, height: 844 },
+  { width: 820, height: 1180 },
+  { width: 1440, height: 900 },
+]
+
+for (const viewport of WIDTHS) {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    test.describe(`${viewport.width} px, ${colorScheme}`, () => {
+      test.use({ viewport, colorScheme })
+
+      test('from the front page to a second check beside the first', async ({ page }) => {
+        await page.goto('/')
+        await page.getByRole('link', { name: `Check ${topic.title}`, exact: true }).waitFor()
+        await expectSound(page)
+        await page.getByRole('link', { name: `Check ${topic.title}`, exact: true }).click()
+
+        await expect(writingPage(page)).toBeFocused()
+        await expectNoPointInDocument(page)
+        await writingPage(page).fill(someOfIt)
+        await expectSound(page)
+        await page.getByRole('button', { name: 'Stop and mark' }).click()
+
+        await expectMarked(page)
+        for (const { ref } of topic.points) await expect(pointNote(page, ref)).toBeVisible()
+        await expectSound(page)
+        const { ref } = topic.points[0]!
+        const mark = await changeMark(page, ref)
+        await markWord(page, ref).click()
+        await expectSound(page)
+        await page.reload()
+        await expect(markWord(page, ref)).toContainText(new RegExp(`^\\s*${mark}`, 'i'))
+
+        await writeAndMark(page, topic.points.map(({ text }) => text).join('\n'))
+        await page.getByRole('link', { name: 'How this topic is going' }).click()
+        await expect(page.getByRole('heading', { level: 1, name: topic.title })).toBeVisible()
+        const checks = page
+          .locator('section')
+          .filter({ has: page.getByRole('heading', { name: 'Checks' }) })
+        await expect(checks.getByRole('listitem')).toHaveCount(2)
+        await expect(checks.getByRole('link')).toHaveCount(2)
+        await expectSound(page)
+        await checks.getByRole('link').first().click()
+        await expectMarked(page)
+      })
+    })
+  }
+}
+
+test('Control and Enter stops and marks, from the middle of the page', async ({ page }) => {
+  await page.goto(topic.check)
+  await writingPage(page).fill(someOfIt)
+  await writingPage(page).press('Control+Enter')
+  await expectMarked(page)
+})
+
+test('the places of the app: every page is sound', async ({ page }) => {
+  for (const [path, name] of [
+    ['/bring', 'Syllabi'],
+    ['/data', 'Your data'],
+    ['/help', 'Help'],
+  ] as const) {
+    await page.goto('/')
+    await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name }).click()
+    await expect(page).toHaveURL(new RegExp(`${path}$`))
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+    await expectSound(page)
+  }
+})
+
+async function expectSound(page: Page): Promise<void> {
+  await expectNoSideways(page)
+  await expectNoViolations(page)
+}
+
+/** Closed book: not hidden, not there. */
+async function expectNoPointInDocument(page: Page): Promise<void> {
+  const document = await page.content()
+  for (const { text } of topic.points) expect(document).not.toContain(text)
+}
