@@ -18,6 +18,8 @@ export default defineConfig({
   server: { host: '127.0.0.1' },
   preview: { host: '127.0.0.1' },
   test: {
+    // Property tests of large inputs on a busy machine; no test asserts a time.
+    testTimeout: 60_000,
     projects: [
       {
         extends: './vite.config.ts',

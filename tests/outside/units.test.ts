@@ -213,16 +213,21 @@ describe('numbers as they are printed', () => {
   })
 })
 
+test('table 4: the katal', () => expectSame('kat', 1, 'mol s^-1'))
+
+test('section 5.4.4: digits in groups of three', () => {
+  expect(numbersIn('299 792 458').map((read) => read.number)).toEqual([299_792_458])
+})
+
 // In the brochure and not yet read: each of these has to fail until it is.
 describe('not read yet', () => {
-  test.fails('table 4: the katal', () => expectSame('kat', 1, 'mol s^-1'))
   test.fails('table 8: the astronomical unit by its name', () =>
     expectSame('astronomical unit', 149_597_870_700, 'm'),
   )
-  test.fails.each([
-    ['299 792 458', 299_792_458],
-    ['6.626 070 15 × 10⁻³⁴', 6.626_070_15e-34],
-  ])('section 5.4.4: digits in groups of three: %s', (text, number) => {
-    expect(numbersIn(text).map((read) => read.number)).toEqual([number])
-  })
+  test.fails.each([['6.626 070 15 × 10⁻³⁴', 6.626_070_15e-34]])(
+    'section 5.4.4: digits in groups of three: %s',
+    (text, number) => {
+      expect(numbersIn(text).map((read) => read.number)).toEqual([number])
+    },
+  )
 })

@@ -55,24 +55,48 @@ export function toStatements(text: string): Statements {
       while (token < tokens.length && tokens[token]!.start < at) token += 1
       const from = token
       while (token < tokens.length && tokens[token]!.start < end) token += 1
-      const span = trimmed(text, at, end)
       at = end
-      if (!tokens.slice(from, token).some((t) => t.kind === 'word' || t.kind === 'number')) continue
-      said = true
-      statements.push({
-        index: statements.length,
-        from,
-        to: token,
-        paragraph,
-        bullet: first && bullet > 0,
-        ...(numbered ? { number: Number(numbered[1]) } : {}),
-        ...span,
-      })
-      first = false
+      for (const piece of shortPieces(tokens, from, token)) {
+        if (
+          !tokens.slice(piece.from, piece.to).some((t) => t.kind === 'word' || t.kind === 'number')
+        )
+          continue
+        said = true
+        statements.push({
+          index: statements.length,
+          ...piece,
+          paragraph,
+          bullet: first && bullet > 0,
+          ...(numbered ? { number: Number(numbered[1]) } : {}),
+          start: tokens[piece.from]!.start,
+          end: tokens[piece.to - 1]!.end,
+        })
+        first = false
+      }
     }
   }
   return { tokens, statements }
 }
+
+/**
+ * A page without a full stop is still many statements: what is longer than any sentence is parted, at a comma or an `and` where
+ * there is one.
+ */
+function* shortPieces(tokens: readonly Token[], from: number, to: number) {
+  let start = from
+  while (to - start > LONGEST) {
+    let cut = start + LONGEST
+    while (cut > start + LONGEST / 2 && !PARTS.has(tokens[cut]!.text)) cut -= 1
+    if (cut === start + LONGEST / 2) cut = start + LONGEST
+    yield { from: start, to: cut }
+    start = cut
+  }
+  if (to > start) yield { from: start, to }
+}
+
+/** In tokens: longer than a long sentence. */
+const LONGEST = 120
+const PARTS = new Set([',', ';', 'and', 'so', 'then', 'but', 'because'])
 
 function* linesOf(text: string): Generator<Span> {
   const breaks = /\r\n|[\n\r\u2028\u2029]/g
@@ -89,12 +113,4 @@ function sentencesOf(line: string): string[] {
   const parts = world.methods.one.tokenize.splitSentences(line, nlp.world())
   // The splitter drops white space of some kinds; offsets matter more than its opinion then.
   return parts.join('') === line ? parts : [line]
-}
-
-function trimmed(text: string, start: number, end: number): Span {
-  const piece = text.slice(start, end)
-  return {
-    start: start + (piece.length - piece.trimStart().length),
-    end: end - (piece.length - piece.trimEnd().length),
-  }
 }

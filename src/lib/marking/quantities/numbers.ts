@@ -10,7 +10,7 @@ export interface NumberRead extends Span {
 const SUPER = '[⁻⁺]?[⁰¹²³⁴-⁹]+'
 const FIGURES = new RegExp(
   // 3.0 × 10^8, 3e8, 1,025, -20, ½
-  `(?<![\\p{L}\\d.])(?<lead>[-−]|minus\\s+)?(?<body>\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d+)?|\\.\\d+|[½¼¾⅓⅔])` +
+  `(?<![\\p{L}\\d.])(?<lead>[-−]|minus\\s+)?(?<body>\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d{1,3}(?:[ \\u00a0\\u2009\\u202f]\\d{3})+(?![\\d])(?:\\.\\d+)?|\\d+(?:\\.\\d+)?|\\.\\d+|[½¼¾⅓⅔])` +
     `(?:\\s*(?:[×x*·⋅]|times)\\s*10\\s*(?:\\^\\s*(?<caret>[-−–+]?\\d+)|(?<super>${SUPER}))|[eE](?<exp>[-+]?\\d+)(?!\\p{L}))?` +
     `(?:\\s?(?<scale>thousand|million|billion|trillion|k(?=\\b)(?!\\s?\\p{L}))\\b)?`,
   'gu',
@@ -38,14 +38,21 @@ const SMALL =
 const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ')
 
 /** Every number of `text` in order; overlapping readings are not given twice. */
-export function numbersIn(text: string): NumberRead[] {
-  return [...figuresIn(text), ...wordsIn(text)].sort((a, b) => a.start - b.start)
+export function numbersIn(text: string): readonly NumberRead[] {
+  const known = reads.get(text)
+  if (known) return known
+  const read = [...figuresIn(text), ...wordsIn(text)].sort((a, b) => a.start - b.start)
+  // Every value point reads the same statements; the memory of them is bounded.
+  if (reads.size > 2_000) reads.clear()
+  reads.set(text, read)
+  return read
 }
+const reads = new Map<string, readonly NumberRead[]>()
 
 function figuresIn(text: string): NumberRead[] {
   return [...text.matchAll(FIGURES)].map((hit) => {
     const { lead, body = '', caret, super: raised, exp, scale } = hit.groups ?? {}
-    let number = VULGAR[body] ?? Number(body.replaceAll(',', ''))
+    let number = VULGAR[body] ?? Number(body.replace(/[,\s]/g, ''))
     if (caret ?? exp) number *= 10 ** Number((caret ?? exp)!.replace(/[−–]/, '-'))
     if (raised) number *= 10 ** superscript(raised)
     if (scale) number *= SCALES[scale.toLowerCase()] ?? 1

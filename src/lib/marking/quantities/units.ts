@@ -74,6 +74,7 @@ const ENTRIES: readonly Entry[] = [
   entry('Bq|becquerel', 1, { s: -1 }, true),
   entry('Gy|gray', 1, { m: 2, s: -2 }, true),
   entry('Sv|sievert', 1, { m: 2, s: -2 }, true),
+  entry('kat|katal', 1, { mol: 1, s: -1 }, true),
   entry('min mins|minute', 60, { s: 1 }),
   entry('h hr hrs|hour', 3600, { s: 1 }),
   entry('d|day', 86_400, { s: 1 }),

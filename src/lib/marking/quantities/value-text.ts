@@ -1,6 +1,7 @@
 import levenshtein from 'natural/lib/natural/distance/levenshtein_distance.js'
 import type { Value } from '../../syllabus/types'
 import type { Span } from '../types'
+import { isKnown } from '../lexicon'
 import { keyOf } from '../words/keys'
 import { numbersIn, type NumberRead } from './numbers'
 import { unitNames, unitNamed, type Unit } from './units'
@@ -145,16 +146,29 @@ function readUnits(text: string) {
   // A misspelt unit name, where only one name is meant.
   const word = /^[\s-]*(\p{L}{5,})/u.exec(text)
   if (!word) return []
-  const typed = word[1]!.toLowerCase()
-  const allowed = typed.length > 7 ? 2 : 1
-  const named = unitNames.filter(
-    (name) =>
-      Math.abs(name.length - typed.length) <= allowed &&
-      levenshtein.DamerauLevenshteinDistance(name, typed, { restricted: true }) <= allowed,
-  )
-  const [first] = named
-  if (!first || new Set(named.map((name) => unitNamed(name)!.factor)).size > 1) return []
+  const first = unitMeant(word[1]!.toLowerCase())
+  if (first === undefined) return []
   return unitsAt(` ${first}`).map((unit) => ({ ...unit, length: word[0].length }))
+}
+
+const meant = new Map<string, string | undefined>()
+
+/** The unit name that a misspelling can only be: kilohurtz. Remembered, because every value point asks again. */
+function unitMeant(typed: string): string | undefined {
+  if (meant.has(typed)) return meant.get(typed)
+  const allowed = typed.length > 7 ? 2 : 1
+  const near = isKnown(typed)
+    ? []
+    : unitNames.filter(
+        (name) =>
+          Math.abs(name.length - typed.length) <= allowed &&
+          name[0] === typed[0] &&
+          levenshtein.DamerauLevenshteinDistance(name, typed, { restricted: true }) <= allowed,
+      )
+  const one = new Set(near.map((name) => unitNamed(name)!.factor)).size === 1 ? near[0] : undefined
+  if (meant.size > 5_000) meant.clear()
+  meant.set(typed, one)
+  return one
 }
 
 function within(number: number, wanted: number, tolerance: number): boolean {
