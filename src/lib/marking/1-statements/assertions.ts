@@ -40,7 +40,7 @@ export function assertionsIn(page: ReadPage, statement: Statement): Assertion[] 
         taken = false
       }
     }
-    if (taken || token.kind !== 'word' || i === clauseStart) continue
+    if (taken || token.kind !== 'word') continue
     if (isVerbAt(page, i)) {
       starts.push({ at: clauseStart, verb: i })
       taken = true

@@ -27,7 +27,7 @@ export function isVerbAt(page: ReadPage, i: number): boolean {
   if (isStopWord(before.text) || isDirectionWord(before.text)) return false
   return word.endsWith('s') !== before.text.endsWith('s')
 }
-const SUBJECTS = new Set('i you we they it he she who which that to'.split(' '))
+const SUBJECTS = new Set('i you we they it he she who which that to this these those'.split(' '))
 const AUXILIARY = new Set('were have been does must will would could should might shall'.split(' '))
 
 /**

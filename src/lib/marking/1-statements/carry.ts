@@ -39,11 +39,15 @@ export function carriedSubjects(page: ReadPage): Carried[] {
         for (const key of object) carried.push({ at, key })
       object = subjectKeys(page, body.from, body.to).slice(-2)
       if (!carries && !opensWithCorrection(page.tokens, statement)) {
-        subject = subjectKeys(page, range.from, range.to)
+        // `its resistance`: the possessor is carried, the resistance is new.
         for (const at of pronounsIn(page, range.from, range.to))
           for (const key of subject) carried.push({ at, key })
+        subject = subjectKeys(page, range.from, range.to)
         continue
       }
+      const imperative =
+        range.from === range.to && range.from === statement.from && !statement.bullet
+      if (imperative && !opensWithCorrection(page.tokens, statement)) continue
       const from = statement.bullet && heading.length > 0 ? heading : subject
       const at = pronounsIn(page, range.from, Math.max(range.to, range.from + 1))[0] ?? range.from
       for (const key of from) carried.push({ at, key })

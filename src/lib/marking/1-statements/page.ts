@@ -16,6 +16,8 @@ export interface Posting {
   readonly to: number
   /** 1 as written; less where a misspelling was read as the word. */
   readonly strength: number
+  /** A pronoun stands here for the word. Several words may share its place. */
+  readonly carried?: boolean
 }
 
 /** A dump made ready for finding: statements, clauses, what is negated and what is taken back, and where each key stands. */
@@ -137,7 +139,7 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     postings,
   }
   for (const { at, key } of carriedSubjects(page))
-    post(key, { from: at, to: at + 1, strength: CARRIED })
+    post(key, { from: at, to: at + 1, strength: CARRIED, carried: true })
   for (const list of postings.values()) list.sort((a, b) => a.from - b.from || a.to - b.to)
   return page
 }

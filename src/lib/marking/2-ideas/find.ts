@@ -157,8 +157,8 @@ export class Finder {
     let best: Hit | undefined
     let cost = Infinity
     for (const hit of hits) {
-      if (chosen.some((other) => other.from < hit.to && hit.from < other.to)) continue
-      if (hit.from < anchor.to && anchor.from < hit.to) continue
+      if (chosen.some((other) => overlaps(other, hit))) continue
+      if (overlaps(anchor, hit)) continue
       const far = distance(hit, anchor, this.page)
       if ((unit.near || hit.near || anchor.near) && far > NEAR) continue
       if (unit.directional && far > BINDS_WITHIN) continue
@@ -210,8 +210,9 @@ export class Finder {
           sure = Math.min(sure, next.strength)
         } else complete = false
       }
-      if (complete)
-        found.push({ from: start.from, to, strength: sure * strength, sign, near, slot })
+      if (!complete) continue
+      const carried = start.carried ?? false
+      found.push({ from: start.from, to, strength: sure * strength, sign, near, slot, carried })
     }
     return found
   }
@@ -242,6 +243,11 @@ function makeAnchors(wording: ReadyWording): number[] {
   const pool = plain.length > 0 ? plain : indices
   const most = Math.max(...pool.map((u) => wording.units[u]!.weight))
   return pool.filter((u) => wording.loose || wording.units[u]!.weight === most)
+}
+
+// Two words in one place are one word for two things, unless a pronoun stands there for both.
+function overlaps(one: Hit, two: Hit): boolean {
+  return one.from < two.to && two.from < one.to && !(one.carried && two.carried)
 }
 
 function within(hits: readonly Hit[], { from, to }: Statement): Hit[] {

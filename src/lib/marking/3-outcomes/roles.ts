@@ -121,6 +121,9 @@ function roleAt(page: ReadPage, assertion: Assertion, i: number): Role {
       return word === 'by' && passive(page, assertion) ? 'doer' : (LIKE[word] ?? word)
     if (page.tokens[k]!.kind === 'sign' || !isStopWord(word)) break
   }
+  // `CO2 + H2O → glucose`: what goes in and what it turns into.
+  if (page.tokens[assertion.body.from]!.text === '->')
+    return i < assertion.subject.to ? 'done to' : 'into'
   if (
     !compares(page, assertion) &&
     EQUATES.test(page.tokens[assertion.body.from]!.text) &&

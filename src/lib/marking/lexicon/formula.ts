@@ -21,8 +21,13 @@ export function formulaNamed(name: string): string | undefined {
 
 /** Names and formulae that stand for the same substance, for matching words: `[['carbon dioxide', 'CO2'], …]`. */
 export function formulaRows(): string[][] {
-  return rowsOf(compounds).map((row) => {
+  const molecules = rowsOf(elements)
+    .map((row) => row.split(' = ').map((part) => part.trim()))
+    .filter(([, symbol]) => symbol !== undefined && PAIRS.has(symbol))
+    .map(([name, symbol]) => [name!, `${symbol}2`])
+  const named = rowsOf(compounds).map((row) => {
     const [names = '', formula = ''] = row.split(' = ').map((part) => part.trim())
     return [...names.split(',').map((name) => name.trim()), formula]
   })
+  return [...molecules, ...named]
 }

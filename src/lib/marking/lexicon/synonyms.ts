@@ -790,6 +790,8 @@ ball, sphere
 slope down, go downhill
 slope up, go uphill
 # plain words for school subjects
+greater than, more than, exceed, higher than, bigger than, larger than, above
+less than, lower than, fewer than, smaller than, below
 carry, transport, move, take, bring, shift, push, shove
 make, create, produce, form, generate, build
 quick, fast, rapid, speedy

@@ -28,8 +28,13 @@ export function phraseOf(wording: Wording): Phrase {
 /** The key of any token: signs that stand for a word have that word's key. */
 export function keyOfToken(token: Token): string {
   if (token.kind === 'number') return numberKey(Number(token.text))
+  const small = SMALL_NUMBERS.indexOf(token.text)
+  if (small >= 0) return numberKey(small + 2)
   return keyOf(SIGN_WORDS[token.text] ?? token.text)
 }
+
+/** From two on: `one` is too often no number. */
+const SMALL_NUMBERS = 'two three four five six seven eight nine ten eleven twelve'.split(' ')
 
 const SIGN_WORDS: Readonly<Record<string, string>> = {
   '%': 'percentage',

@@ -1,6 +1,6 @@
 import DoubleMetaphone from 'natural/lib/natural/phonetics/double_metaphone.js'
 import levenshtein from 'natural/lib/natural/distance/levenshtein_distance.js'
-import { isKnown, shorthandFor, soundAlikes } from '../lexicon'
+import { isDirectionWord, isKnown, isStopWord, shorthandFor, soundAlikes } from '../lexicon'
 import { keyOf } from './keys'
 
 /** The words of a topic, for reading what a student typed as what it can only mean. */
@@ -61,7 +61,12 @@ export function vocabularyOf(terms: ReadonlySet<string>, common: readonly string
       if (!corrections.has(word)) corrections.set(word, correct(word))
       return corrections.get(word)
     },
-    slips: (word) => (terms.has(word) ? [] : soundAlikes(word).filter((other) => terms.has(other))),
+    slips: (word) =>
+      terms.has(word)
+        ? []
+        : soundAlikes(word).filter(
+            (other) => terms.has(other) && !isStopWord(other) && !isDirectionWord(other),
+          ),
     has: (word) => terms.has(word),
     pieces(word) {
       if (word.length < 6 || terms.has(word)) return []
