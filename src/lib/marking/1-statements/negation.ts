@@ -35,6 +35,8 @@ export function findNegations(
       if (tokens[i]!.kind !== 'word') continue
       const length = negatorLength(words, i, to)
       if (length === 0 || turnedLater(words, i, to)) continue
+      if (EFFECTS.has(words[i + 1] ?? '') && words[i] === 'no')
+        denyBefore(i, from, clauseOf, negated, negatedBy)
       for (let k = i + length; k < to && k < i + length + REACH; k += 1) {
         if (ends(tokens, words, clauseOf, i, k)) break
         negated[k] = 1 - negated[k]!
@@ -44,6 +46,22 @@ export function findNegations(
     }
   }
   return { negated, negatedBy }
+}
+
+const EFFECTS = new Set(['effect', 'influence', 'impact', 'difference', 'part', 'role'])
+
+// `taxes have no effect on it` denies the taxes.
+function denyBefore(
+  at: number,
+  from: number,
+  clauseOf: Int32Array,
+  negated: Uint8Array,
+  negatedBy: Int32Array,
+): void {
+  for (let k = at - 1; k >= from && clauseOf[k] === clauseOf[at]; k -= 1) {
+    negated[k] = 1 - negated[k]!
+    negatedBy[k] = at
+  }
 }
 
 // `not … until X`, `not … unless X` say that it does happen with X.

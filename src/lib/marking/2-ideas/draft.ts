@@ -110,7 +110,12 @@ function written(chunk: readonly Token[], given: ReadonlySet<string>): string {
       isDirectionWord(token.text) ||
       (isContent(token) && (!given.has(keyOf(token.text)) || own.length < 2)),
   )
-  while (kept.length > 1 && isBinder(kept[kept.length - 1]!)) kept.pop()
+  while (
+    kept.length > 1 &&
+    isBinder(kept[kept.length - 1]!) &&
+    !GOES.has(kept[kept.length - 1]!.text)
+  )
+    kept.pop()
   while (kept.length > 1 && isBinder(kept[0]!) && !GOES.has(kept[0]!.text)) kept.shift()
   const alternatives = alternativesIn(chunk)
   const words = kept.map((token) => token.text)

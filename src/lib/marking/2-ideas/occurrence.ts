@@ -79,13 +79,19 @@ function boundNearer(
 ): boolean {
   if (p.apart >= apart) return false
   return (
-    (p.one === one && two.bound && p.two !== two) || (p.two === two && one.bound && p.one !== one)
+    (p.one === one && p.two !== two && excludes(two, p.two)) ||
+    (p.two === two && p.one !== one && excludes(one, p.one))
   )
+}
+
+// Only one of them can belong to the thing beside it: two degrees, or a word and one that stands in its place (long-term for short-term).
+function excludes(one: Piece, two: Piece): boolean {
+  return one.bound || one.slots > 0 !== two.slots > 0
 }
 
 function joined(one: Piece, two: Piece, apart: number): Piece {
   return {
-    strength: Math.min(one.strength, two.strength) * (apart <= 8 ? 1 : apart <= 16 ? 0.92 : 0.8),
+    strength: Math.min(one.strength, two.strength) * closenessOf(apart),
     opposites: one.opposites + two.opposites,
     slots: one.slots + two.slots,
     denied: one.denied || two.denied,
@@ -95,6 +101,11 @@ function joined(one: Piece, two: Piece, apart: number): Piece {
     bound: one.bound && two.bound,
     content: one.content + two.content,
   }
+}
+
+// Of several places the nearest counts, by however little.
+function closenessOf(apart: number): number {
+  return (apart <= 8 ? 1 : apart <= 16 ? 0.92 : 0.8) - Math.min(apart, 40) * 0.001
 }
 
 export function occurrenceOf(piece: Piece, statement: number): Occurrence {

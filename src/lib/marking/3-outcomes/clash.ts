@@ -51,7 +51,8 @@ function turnedRound(
       if (saidIn(claim, o.statement) || inReverse(claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
       // One word against another (erode for deposit) proves nothing without a second word of the idea.
-      if (o.turned === 'opposite' && o.content < 2 && !o.directional) continue
+      const beside = claims.filter((x) => x !== claim && saidIn(x, o.statement)).length
+      if (o.turned === 'opposite' && o.content < 2 && !o.directional && beside < 2) continue
       if (o.turned === 'negated' && !deniesThePoint(open, index, o)) continue
       return { kind: o.turned ?? 'opposite', statement: o.statement, at: o.at, against }
     }
@@ -92,7 +93,9 @@ function saidIn(claim: Claim, statement: number): boolean {
 
 // One denied word is a denial of the point only where the statement is plainly about it.
 function deniesThePoint(open: Case, index: number, o: Occurrence): boolean {
-  if (o.content < 2 && open.about.share(index, o.statement) < (o.denied ? 0.55 : 0.4)) return false
+  const owned = o.at.every(({ from }) => open.subjects.owns(index, open.subjects.at(from)))
+  const least = o.denied ? 0.55 : 0.4
+  if (o.content < 2 && !owned && open.about.share(index, o.statement) < least) return false
   return o.denied ? plainlyDenied(open, o) : true
 }
 

@@ -82,7 +82,9 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
         ...claim,
         occurrences: claim.occurrences
           .filter((o) => !subjects.isForeign(index, o))
-          .map((o) => (claim.idea ? inRoles(index, o) : o)),
+          .map((o) =>
+            claim.idea ? inRoles(index, claim.kind === 'idea' ? subjects.parted(o) : o) : o,
+          ),
       })),
     ),
   }

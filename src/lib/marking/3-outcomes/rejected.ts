@@ -68,10 +68,14 @@ function subjectFirst(open: Case, wording: ReadyWording, piece: Piece): boolean 
 // Two words that the rejected statement has the other way round than the right text must stand its way round on the page.
 function turnedLikeIt(open: Case, point: ReadyPoint, wording: ReadyWording, piece: Piece): boolean {
   const right = rightText(open.topic, point)
-  const placed = wording.units.map((unit) => ({
-    right: right.hitsOf(unit).filter((hit) => hit.sign === 1),
-    said: placeOf(open.finder, unit, piece),
-  }))
+  // `… in proactive interference`: where it is so may stand anywhere.
+  const place = wording.units.findIndex((unit) => unit.phrase === 'in')
+  const placed = wording.units
+    .filter((_, u) => place < 1 || u < place)
+    .map((unit) => ({
+      right: right.hitsOf(unit).filter((hit) => hit.sign === 1),
+      said: placeOf(open.finder, unit, piece),
+    }))
   for (let i = 0; i < placed.length; i += 1) {
     for (let k = i + 1; k < placed.length; k += 1) {
       const [one, two] = [placed[i]!, placed[k]!]

@@ -84,6 +84,16 @@ export class Subjects {
     return this.owners[a]?.has(point) ?? false
   }
 
+  /** An idea whose words stand in two assertions with subjects of their own is hardly said: `… is louder, and a sound with …`. */
+  parted(o: Occurrence): Occurrence {
+    const spread = [...new Set(o.at.map(({ from }) => this.at(from)))].sort((a, b) => a - b)
+    const own = spread.slice(1).some((a) => {
+      const { carries, subject } = this.assertions[a]!
+      return !carries && PARTS.has(this.page.tokens[subject.from - 1]?.text ?? '')
+    })
+    return own ? { ...o, strength: o.strength * PARTED } : o
+  }
+
   /** Does the occurrence stand wholly in assertions about something else? */
   isForeign(point: number, o: Occurrence): boolean {
     return o.at.some(({ from }) => this.foreign(point, this.at(from)))
@@ -91,6 +101,10 @@ export class Subjects {
 }
 
 /** The wordings of the claim that names what the point is about: its exact term, or its first idea where that is a rare word or two. */
+/** What an idea keeps of its strength when its words are parted so. */
+const PARTED = 0.65
+const PARTS = new Set([',', 'and', ';', 'but', 'while', 'whereas'])
+
 export function termOf(topic: ReadyTopic, index: number): readonly ReadyWording[] {
   const point = topic.points[index]!
   const term = termIndex(topic, index)
