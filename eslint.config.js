@@ -3,7 +3,7 @@ import prettier from 'eslint-config-prettier'
 import svelte from 'eslint-plugin-svelte'
 import globals from 'globals'
 import ts from 'typescript-eslint'
-import { borders } from './eslint.borders.js'
+import { borders } from './tests/unit/house/borders.js'
 import svelteConfig from './svelte.config.js'
 
 export default ts.config(

@@ -1,7 +1,7 @@
 import { Linter } from 'eslint'
 import ts from 'typescript-eslint'
 import { expect, test } from 'vitest'
-import { borders } from '../../../eslint.borders.js'
+import { borders } from './borders.js'
 
 const linter = new Linter({ configType: 'flat' })
 const config = [

@@ -1,0 +1,131 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+
+const tsx = join('node_modules', 'tsx', 'dist', 'cli.mjs')
+const run = (...args: string[]) => {
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    [tsx, 'src/cli/mark.ts', ...args],
+    {
+      encoding: 'utf8',
+    },
+  )
+  return { status, stdout, stderr }
+}
+
+const SYLLABUS = `format: 1
+title: Two points
+topics:
+  - title: Drift
+    points:
+      - ref: '1'
+        text: Backwash runs straight down the beach under gravity.
+        ideas: ['"backwash"', straight down, gravity]
+      - ref: '2'
+        text: A tombolo joins an island to the mainland.
+        ideas: [tombolo, joins + island]
+`
+const PAGE = 'the backwash runs straight down because of gravity. I like tea.'
+
+let folder = ''
+const file = (name: string, content: string | Uint8Array) => {
+  const path = join(folder, name)
+  writeFileSync(path, content)
+  return path
+}
+let syllabus = ''
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'second-ink-'))
+  syllabus = file('two.yaml', SYLLABUS)
+})
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+describe('marks in a terminal', () => {
+  test('one JSON object a dump, one a line, with spans that cut the words', () => {
+    const [one, two] = [file('one.txt', PAGE), file('two.txt', '')]
+    const { status, stdout } = run(syllabus, 'drift', one, two, '--json')
+    expect(status).toBe(0)
+    const lines = stdout.trim().split('\n')
+    expect(lines).toHaveLength(2)
+    const [first, second] = lines.map((line) => JSON.parse(line))
+    expect(Object.keys(first).sort()).toEqual(['beyond', 'dump', 'marker', 'points', 'topic'])
+    expect(first).toMatchObject({ dump: one, topic: 'drift' })
+    expect(first.points.map((p: { ref: string; outcome: string }) => [p.ref, p.outcome])).toEqual([
+      ['1', 'full'],
+      ['2', 'missed'],
+    ])
+    const said = first.points[0].ideas.map((i: { start: number; end: number }) =>
+      PAGE.slice(i.start, i.end),
+    )
+    expect(said).toEqual(['backwash', 'straight down', 'gravity'])
+    expect(first.points[1].ideas[0]).toEqual({
+      idea: 'tombolo',
+      found: false,
+      start: null,
+      end: null,
+    })
+    expect(
+      first.beyond.map((s: { start: number; end: number }) => PAGE.slice(s.start, s.end)),
+    ).toEqual(['I like tea.'])
+    expect(second.points.map((p: { outcome: string }) => p.outcome)).toEqual(['missed', 'missed'])
+  })
+
+  test('plain text has each ref, its mark and the words', () => {
+    const { status, stdout } = run(syllabus, 'drift', file('one.txt', PAGE))
+    expect(status).toBe(0)
+    expect(stdout).toContain('1 of 2 points full')
+    expect(stdout).toMatch(/1 {2}full\b/)
+    expect(stdout).toContain('“straight down”')
+  })
+})
+
+describe('what is bad gets one clear line and exit 2', () => {
+  const dump = () => file('page.txt', PAGE)
+  test.each([
+    { why: 'no arguments', args: () => [], says: /^usage: / },
+    {
+      why: 'no such syllabus',
+      args: () => ['none.yaml', 'drift', dump()],
+      says: /^none\.yaml: no such file$/,
+    },
+    {
+      why: 'no such topic',
+      args: () => [syllabus, 'tides', dump()],
+      says: /no topic tides; it has drift$/,
+    },
+    {
+      why: 'no such dump',
+      args: () => [syllabus, 'drift', 'none.txt'],
+      says: /^none\.txt: no such file$/,
+    },
+    {
+      why: 'a folder for a dump',
+      args: () => [syllabus, 'drift', folder],
+      says: /a folder, not a file$/,
+    },
+    {
+      why: 'not UTF-8',
+      args: () => [syllabus, 'drift', file('bad.txt', new Uint8Array([0xff, 0xfe, 0x41]))],
+      says: /not a UTF-8 text file/,
+    },
+    {
+      why: 'a mistake in the syllabus, with its place',
+      args: () => [file('bad.yaml', SYLLABUS.replace("ref: '2'", "ref: '1'")), 'drift', dump()],
+      says: /bad\.yaml:\d+:\d+: .*(?:point|ref)/,
+    },
+    {
+      why: 'an unknown option',
+      args: () => [syllabus, 'drift', dump(), '--loud'],
+      says: /^unknown option --loud/,
+    },
+  ])('$why', ({ args, says }) => {
+    const { status, stdout, stderr } = run(...args())
+    expect(status).toBe(2)
+    expect(stdout).toBe('')
+    expect(stderr.trim().split('\n')).toHaveLength(1)
+    expect(stderr.trim()).toMatch(says)
+  })
+})
