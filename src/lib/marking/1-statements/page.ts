@@ -1,3 +1,4 @@
+import { table } from '../words/table'
 import { keyOf } from '../words/keys'
 import { isSignWord, keyOfToken, numberKey } from '../words/phrases'
 import { numbersIn } from '../quantities/numbers'
@@ -41,7 +42,7 @@ export interface ReadPage {
 /** How sure it is that a pronoun stands for the subject before it. */
 const CARRIED = 0.85
 
-const RAISED: Readonly<Record<string, string>> = { '²': '2', '³': '3' }
+const RAISED = table<string>({ '²': '2', '³': '3' })
 
 /** Reads a dump against the vocabulary of a topic: misspellings are read as the words they can only be. */
 export function readPage(text: string, vocabulary: Vocabulary): ReadPage {

@@ -108,9 +108,15 @@ function* linesOf(text: string): Generator<Span> {
   yield { start, end: text.length }
 }
 
-/** Sentences whose concatenation is `line` again. */
+/** Sentences whose concatenation is `line` again. The splitter's time grows with the square of what it is given at once. */
 function sentencesOf(line: string): string[] {
+  if (line.length > AT_ONCE) {
+    const space = line.lastIndexOf(' ', AT_ONCE)
+    const cut = space > AT_ONCE / 2 ? space : AT_ONCE
+    return [...sentencesOf(line.slice(0, cut)), ...sentencesOf(line.slice(cut))]
+  }
   const parts = world.methods.one.tokenize.splitSentences(line, nlp.world())
   // The splitter drops white space of some kinds; offsets matter more than its opinion then.
   return parts.join('') === line ? parts : [line]
 }
+const AT_ONCE = 2_000

@@ -1,3 +1,4 @@
+import { table } from '../words/table'
 import type { Span } from '../types'
 
 /** The smallest pieces of a dump, with offsets into the text exactly as it was typed. */
@@ -12,9 +13,9 @@ export interface Token extends Span {
 // One alternative a kind, tried in this order. `w/` and `b/c` are whole shorthand words although a
 // slash otherwise divides; digits after letters belong to the word (CO2, IPv4).
 const PIECE =
-  /(?<break>\r\n|[\n\r\u2028\u2029])|(?<space>[^\S\n\r\u2028\u2029]+)|(?<short>\b(?:w\/o|w\/|b\/c)(?![^\s\w]))|(?<word>\p{L}[\p{L}\p{M}\p{Nd}\u2080-\u2089]*(?:['’]\p{L}+)*)|(?<number>\p{Nd}+(?:,\p{Nd}{3})*(?:\.\p{Nd}+)?|\.\p{Nd}+)|(?<sign><?[-=–—]{1,3}>|~~|\+\/-|[\s\S])/giu
+  /(?<break>\r\n|[\n\r\u2028\u2029])|(?<space>[^\S\n\r\u2028\u2029]+)|(?<short>(?<![=*/+^(]\s?)\b(?:w\/o(?=\s)|w\/(?=\s|[a-z]{3})|b\/c(?=\s)))|(?<word>\p{L}[\p{L}\p{M}\p{Nd}\u2080-\u2089]*(?:['’]\p{L}+)*)|(?<number>\d+(?:,\d{3})*(?:\.\d+)?|\.\d+)|(?<sign><?[-=–—]{1,3}>|~~|\+\/-|[\s\S])/gu
 
-const ARROWS: Readonly<Record<string, string>> = {
+const ARROWS = table<string>({
   '→': '->',
   '⟶': '->',
   '➔': '->',
@@ -43,7 +44,7 @@ const ARROWS: Readonly<Record<string, string>> = {
   '·': '*',
   '⋅': '*',
   '∕': '/',
-}
+})
 
 const SUBSCRIPTS = /[\u2080-\u2089]/g
 

@@ -1,7 +1,7 @@
 import type { ReadPage } from '../1-statements/page'
 import type { Statement } from '../1-statements/statements'
 import { compareReactions, reactionIn } from '../quantities/chemistry'
-import { equationIn } from '../quantities/equation-text'
+import { equationsIn } from '../quantities/equation-text'
 import { valuesIn } from '../quantities/value-text'
 import { formulaNamed } from '../lexicon/formula'
 import type { IdeaMark } from '../types'
@@ -44,7 +44,7 @@ export function claimsOf(point: ReadyPoint, finder: Finder): Claim[] {
       label: value.written,
       kind: 'value',
       occurrences: all.filter((o) => o.strength === 1),
-      halves: all.filter((o) => o.strength < 1),
+      halves: all.filter((o) => o.strength === 0.5 && o.sign === 1),
     })
   }
   return claims
@@ -59,8 +59,15 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
     const text = page.text.slice(statement.start, statement.end)
     if (!OPERATOR.test(text)) continue
     if (point.equation) {
-      const hit = equationIn(point.equation, page.tokens, page.text, statement)
-      if (hit) found.push(occurrenceAt(page, statement, hit.span, hit.right ? 1 : -1, 1))
+      const hits = equationsIn(point.equation, page.tokens, page.text, statement).map((hit) =>
+        occurrenceAt(page, statement, hit.span, hit.right ? 1 : -1, 1),
+      )
+      // Cut short or long, one equation is read more than once: the right reading stands for those that overlap it.
+      const right = hits.filter((o) => o.sign === 1)
+      found.push(
+        ...right,
+        ...hits.filter((o) => o.sign === -1 && !right.some((r) => overlap(r, o))),
+      )
     } else if (point.reaction) {
       const hit = reactionIn(text, point.reaction.species, formulaNamed)
       if (!hit) continue
@@ -128,6 +135,10 @@ function partsOf(page: ReadPage, statement: Statement): (token: number) => numbe
   return (token) => parts.get(token) ?? -1
 }
 
+function overlap(one: Occurrence, two: Occurrence): boolean {
+  return one.at.some((a) => two.at.some((b) => a.from < b.to && b.from < a.to))
+}
+
 function occurrenceAt(
   page: ReadPage,
   statement: Statement,
@@ -139,10 +150,17 @@ function occurrenceAt(
   while (from < statement.to - 1 && page.tokens[from]!.end <= span.start) from += 1
   let to = from + 1
   while (to < statement.to && page.tokens[to]!.start < span.end) to += 1
+  // What is withdrawn counts for nothing, and what is denied says the opposite.
+  const withdrawn = page.struck.subarray(from, to).some((s) => s === 2)
+  // The denial stands in it or right before it; one further off is of something else in the clause.
+  const denied = page.negated
+    .subarray(from, to)
+    .some((n, k) => n === 1 && page.negatedBy[from + k]! >= from - 3)
   return {
     statement: statement.index,
-    strength,
-    sign,
+    strength: withdrawn ? 0 : strength,
+    sign: denied ? (sign === 1 ? -1 : 1) : sign,
+    ...(denied ? { turned: 'negated' as const } : {}),
     at: [{ from, to }],
     directional: false,
     content: 2,

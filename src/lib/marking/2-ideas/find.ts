@@ -28,6 +28,8 @@ const MIN_COVER = 0.62
 const MIN_LOOSE = 0.3
 /** A word with a direction belongs to what stands this near, in its own clause. */
 const BINDS_WITHIN = 5
+/** The strength of a misspelling that can only be the word; another word that sounds like it has less. */
+const MISSPELT = 0.95
 /** A preposition belongs to what stands this near. */
 const NEAR = 3
 
@@ -41,7 +43,7 @@ export class Finder {
     return this.candidates(idea).flatMap((index) => {
       const statement = this.page.statements[index]!
       const options = idea.parts.map((part) =>
-        part.flatMap((wording) => this.wordingIn(wording, statement)),
+        fullest(part.flatMap((wording) => this.wordingIn(wording, statement))),
       )
       const found = combined(options, this.page)
         .filter((piece) => !saysSomethingElse(piece))
@@ -181,7 +183,10 @@ export class Finder {
     const id = unit.exact ? `"${unit.phrase}` : unit.phrase
     const known = this.hits.get(id)
     if (known) return known
-    const found: Hit[] = this.sequence(unit.keys, 1, 1, false)
+    // An exact term may be misspelt, but not written as another word.
+    const found: Hit[] = this.sequence(unit.keys, 1, 1, false).filter(
+      (hit) => !unit.exact || hit.strength >= MISSPELT || hit.carried,
+    )
     if (!unit.exact) {
       for (const { keys, strength, sign, slot } of relatedTo(unit.phrase)) {
         for (const hit of this.sequence(keys, strength, sign, slot)) found.push(hit)
@@ -216,6 +221,18 @@ export class Finder {
     }
     return found
   }
+}
+
+// `never runs out of cash`: that `cash` is denied says less than that running out of it is.
+function fullest(pieces: readonly Piece[]): readonly Piece[] {
+  return pieces.filter(
+    (piece) =>
+      !pieces.some(
+        (other) =>
+          other.content > piece.content &&
+          piece.at.every((a) => other.at.some((b) => b.from <= a.from && a.to <= b.to)),
+      ),
+  )
 }
 
 const binds = (unit: Unit) => unit.directional || unit.near

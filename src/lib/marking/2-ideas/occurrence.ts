@@ -131,16 +131,19 @@ export function occurrenceOf(piece: Piece, statement: number): Occurrence {
 export const saysSomethingElse = ({ opposites, slots }: Piece): boolean =>
   slots > 0 && opposites > slots
 
+/** Places of one idea kept for a statement: its best may be spent on another idea. */
+const PLACES = 3
+
 export function bestOfEachSign(found: readonly Occurrence[]): Occurrence[] {
   // `a thick wire has a higher resistance than a thin one`: thick and higher is what is said, thin and higher is not.
   const fewest = Math.min(...found.map((o) => (o.opposites === 0 ? Infinity : o.opposites)))
   const plain = found.filter((o) => o.opposites === 0 || o.opposites === fewest)
-  const best = (sign: 1 | -1) =>
-    plain.reduce<Occurrence | undefined>(
-      (a, b) => (b.sign === sign && (!a || b.strength > a.strength) ? b : a),
-      undefined,
-    )
-  return [best(1), best(-1)].filter((o): o is Occurrence => o !== undefined)
+  const best = (sign: 1 | -1, most: number) =>
+    plain
+      .filter((o) => o.sign === sign)
+      .sort((a, b) => b.strength - a.strength)
+      .slice(0, most)
+  return [...best(1, PLACES), ...best(-1, 1)]
 }
 
 /** What a clause border adds to a distance, in tokens. */

@@ -12,7 +12,7 @@ import { rolesSwapped } from './roles'
 import { Subjects } from './subjects'
 import { DRAFT_FULL } from './thresholds'
 import { carriedOn } from './together'
-import { bestWindow } from './window'
+import { bestWindow, type Window } from './window'
 
 /** Everything that judging one page needs, made once for the page. */
 export interface Case {
@@ -82,9 +82,7 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
         ...claim,
         occurrences: claim.occurrences
           .filter((o) => !subjects.isForeign(index, o))
-          .map((o) =>
-            claim.idea ? inRoles(index, claim.kind === 'idea' ? subjects.parted(o) : o) : o,
-          ),
+          .map((o) => (claim.kind === 'idea' ? inRoles(index, subjects.parted(o)) : o)),
       })),
     ),
   }
@@ -103,7 +101,7 @@ export function judge(open: Case, index: number): Judgement {
 
   let outcome: Outcome = 'missed'
   if (clash || order?.swapped) outcome = 'contradicted'
-  else if (point.drafted ? (best?.cover ?? 0) >= DRAFT_FULL : needed > 0 && count >= needed)
+  else if (point.drafted ? draftedFull(claims, best) : needed > 0 && count >= needed)
     outcome = 'full'
   else if (best && countsAsPart(open, point, index, claims, said)) outcome = 'partial'
 
@@ -122,6 +120,16 @@ export function judge(open: Case, index: number): Judgement {
       open.about.share(index, nearest) >= 0.5,
   }
 }
+
+/** A drafted point is full where most of its words are said, and no idea of weight is left out. */
+function draftedFull(claims: readonly Claim[], best: Window | undefined): boolean {
+  if (!best || best.cover < DRAFT_FULL) return false
+  const whole = claims.reduce((sum, { idea }) => sum + (idea?.weight ?? 1), 0)
+  return claims.every(
+    ({ idea }, c) => best.said[c] !== undefined || (idea?.weight ?? 1) < whole * SMALL_IDEA,
+  )
+}
+const SMALL_IDEA = 0.15
 
 /** The statement that says most of the ideas that were found; the first of equals. */
 function mostSaid(said: readonly (Occurrence | undefined)[]): number | undefined {

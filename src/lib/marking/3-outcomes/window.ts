@@ -85,11 +85,15 @@ function readWindow(claims: readonly Claim[], here: Here): Window {
   const counting = here.map((occurrences) =>
     occurrences.filter((o) => o.sign === 1 || turned.has(o)),
   )
-  const said = counting.map((occurrences, c) => {
-    const best = strongest(occurrences)
-    const least = claims[c]!.idea?.loose ? SAID_LOOSE : SAID
-    return best && best.strength >= least ? best : undefined
-  })
+  const said = paidOnce(
+    claims,
+    counting.map((occurrences, c) => {
+      const best = strongest(occurrences)
+      const least = claims[c]!.idea?.loose ? SAID_LOOSE : SAID
+      return best && best.strength >= least ? best : undefined
+    }),
+    counting,
+  )
   const found = said.filter((o): o is Occurrence => o !== undefined)
   const weights = claims.map(({ idea }) => idea?.weight ?? 1)
   const whole = weights.reduce((a, b) => a + b, 0)
@@ -103,6 +107,38 @@ function readWindow(claims: readonly Claim[], here: Here): Window {
     count: found.length,
     strength: found.length === 0 ? 0 : found.reduce((sum, o) => sum + o.strength, 0) / found.length,
   }
+}
+
+/**
+ * One word does not pay for two ideas: an idea whose words are all spent on another, fuller one is said only where it has another
+ * place.
+ */
+function paidOnce(
+  claims: readonly Claim[],
+  said: readonly (Occurrence | undefined)[],
+  counting: Here,
+): (Occurrence | undefined)[] {
+  const chosen = [...said]
+  const isIdea = (c: number) => claims[c]!.kind === 'idea'
+  const spent = (o: Occurrence, c: number) =>
+    chosen.some(
+      (other, d) =>
+        other !== undefined &&
+        c !== d &&
+        isIdea(d) &&
+        covers(other, o) &&
+        (!covers(o, other) || d < c),
+    )
+  chosen.forEach((o, c) => {
+    if (!o || !isIdea(c) || !spent(o, c)) return
+    const least = claims[c]!.idea?.loose ? SAID_LOOSE : SAID
+    chosen[c] = counting[c]!.find((other) => other.strength >= least && !spent(other, c))
+  })
+  return chosen
+}
+
+function covers(one: Occurrence, two: Occurrence): boolean {
+  return two.at.every((b) => one.at.some((a) => a.from <= b.from && b.to <= a.to))
 }
 
 function strongest(occurrences: readonly Occurrence[]): Occurrence | undefined {

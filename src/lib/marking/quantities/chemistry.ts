@@ -100,11 +100,23 @@ function firstList(text: string): string {
   return /^[^:;,]*?(?=[:;,]|\.(?:\s|$)|$)/.exec(text)![0].trimEnd()
 }
 
+// The plus between species, or the plus of a charge? First as it is written with care, then as it comes.
+const PLUS: readonly RegExp[] = [
+  /\s+\+\s*|\+(?=\d*[A-Z(e])|\s+(?:and|plus|with)\s+/u,
+  /\s+\+\s*|\s*\+\s+|\+(?=\s*\d*\s*[A-Z(e])|\s+(?:and|plus|with)\s+/u,
+]
+
 function sideOf(text: string, expected: ReadonlySet<string>, named: NameToFormula) {
   const clean = flat(text.replace(STATE, ' ')).trim()
-  const parts = clean
-    .split(/\s+\+\s*|\s*\+\s+|\+(?=\s*\d*\s*[A-Z(e])|\s+(?:and|plus|with)\s+/u)
-    .filter(Boolean)
+  const reads = PLUS.map((plus) =>
+    speciesIn(clean.split(plus).filter(Boolean), expected, named),
+  ).filter((read) => read !== undefined)
+  return (
+    reads.find(({ side }) => [...side.keys()].every((formula) => expected.has(formula))) ?? reads[0]
+  )
+}
+
+function speciesIn(parts: readonly string[], expected: ReadonlySet<string>, named: NameToFormula) {
   const side = new Map<string, number>()
   let counted = true
   for (const part of parts) {

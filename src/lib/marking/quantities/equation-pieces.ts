@@ -28,7 +28,8 @@ export function piecesIn(
   const dashRelates = !tokens.slice(from, to).some((t) => t.text === '=' || EQUALS.has(t.text))
   const pieces: Piece[] = []
   for (let i = from; i < to;) {
-    const named = longestName(names, keys, tokens, i, to)
+    // `times` is the operator, also where a quantity is called time.
+    const named = tokens[i]!.text === 'times' ? undefined : longestName(names, keys, tokens, i, to)
     if (named) {
       pieces.push({
         is: 'term',

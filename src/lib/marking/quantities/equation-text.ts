@@ -41,21 +41,21 @@ export interface EquationFound {
   readonly span: Span
 }
 
-/** What the tokens `from`..`to` say about `ready`: its equation, a wrong one over the same quantities, or nothing. */
-export function equationIn(
+/** What the tokens `from`..`to` say about `ready`: its equation, and wrong ones over the same quantities. */
+export function equationsIn(
   ready: ReadyEquation,
   tokens: readonly Token[],
   text: string,
   range: { readonly from: number; readonly to: number },
-): EquationFound | undefined {
+): EquationFound[] {
   const wanted = [...symbolsIn(ready.relation)].sort().join()
-  let wrong: EquationFound | undefined
+  const found: EquationFound[] = []
   for (const { relation, span } of relationsIn(tokens, text, range, ready.names)) {
     if ([...symbolsIn(relation)].sort().join() !== wanted) continue
-    if (sameRelation(relation, ready.relation)) return { right: true, span }
-    wrong ??= { right: false, span }
+    found.push({ right: sameRelation(relation, ready.relation), span })
   }
-  return wrong ?? toldOf(ready, tokens, text, range)
+  const told = found.length > 0 ? undefined : toldOf(ready, tokens, text, range)
+  return told ? [told] : found
 }
 
 /** `Density …: it is the ratio of mass to volume`: what it is equal to is told, and the quantity itself is named before. */
@@ -127,9 +127,22 @@ function shortened(
 ) {
   const read: [readonly Piece[], Expression][] = []
   for (let cut = 0; cut < side.length && cut < 24 && read.length < 4; cut += 1) {
-    const shorter = trimmedSide([...cutOf(side, cut)])
+    const rest = cutOf(side, cut)
+    if (cut > 0 && !partsHere(side, rest)) continue
+    const shorter = trimmedSide([...rest])
     const expression = shorter.length === 0 ? undefined : expressionOf(arranged(shorter))
     if (expression) read.push([shorter, expression])
   }
   return read
+}
+
+const isOpening = (piece: Piece) =>
+  piece.is === 'term' && piece.term.kind === 'op' && piece.term.op === '('
+
+// A side ends only where words stand between: never beside an operator, a number or a quantity of the same expression.
+function partsHere(side: readonly Piece[], rest: readonly Piece[]): boolean {
+  const word = (piece: Piece | undefined) =>
+    piece !== undefined && (piece.is === 'term' ? isOpening(piece) : piece.is !== 'prefix')
+  if (rest.length === 0) return false
+  return rest[0] === side[0] ? word(side[rest.length]) : word(side[side.length - rest.length - 1])
 }

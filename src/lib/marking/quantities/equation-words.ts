@@ -1,3 +1,4 @@
+import { table } from '../words/table'
 import type { Term } from './algebra'
 
 /** A piece of what a student wrote, seen as mathematics. `from` and `to` are tokens. */
@@ -75,7 +76,7 @@ export const FILL = new Set(
     ' ',
   ),
 )
-export const SIGNS: Readonly<Record<string, Term>> = {
+export const SIGNS = table<Term>({
   '*': op('*'),
   '/': op('/'),
   '÷': op('/'),
@@ -85,12 +86,12 @@ export const SIGNS: Readonly<Record<string, Term>> = {
   '(': op('('),
   ')': op(')'),
   '√': op('root'),
-}
-export const RAISED: Readonly<Record<string, number>> = { '²': 2, '³': 3 }
-export const PARTS_OF_ONE: Readonly<Record<string, number>> = {
+})
+export const RAISED = table<number>({ '²': 2, '³': 3 })
+export const PARTS_OF_ONE = table<number>({
   '½': 0.5,
   '¼': 0.25,
   '¾': 0.75,
   '⅓': 1 / 3,
   '⅔': 2 / 3,
-}
+})

@@ -1,3 +1,4 @@
+import { table } from '../words/table'
 import type { Span } from '../types'
 
 /** A number in a text, in figures or in words, with where it stands. */
@@ -15,22 +16,22 @@ const FIGURES = new RegExp(
     `(?:\\s?(?<scale>thousand|million|billion|trillion|k(?=\\b)(?!\\s?\\p{L}))\\b)?`,
   'gu',
 )
-const VULGAR: Readonly<Record<string, number>> = {
+const VULGAR = table<number>({
   '½': 0.5,
   '¼': 0.25,
   '¾': 0.75,
   '⅓': 1 / 3,
   '⅔': 2 / 3,
-}
+})
 const SUPERS = '⁰¹²³⁴⁵⁶⁷⁸⁹'
-const SCALES: Readonly<Record<string, number>> = {
+const SCALES = table<number>({
   hundred: 1e2,
   thousand: 1e3,
   k: 1e3,
   million: 1e6,
   billion: 1e9,
   trillion: 1e12,
-}
+})
 const SMALL =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
     ' ',
@@ -82,7 +83,7 @@ function wordsIn(text: string): NumberRead[] {
   }))
   const found: NumberRead[] = []
   for (let i = 0; i < words.length;) {
-    const read = numberWords(words, i)
+    const read = numberWords(together(text, words, i), 0)
     if (!read) {
       i += 1
       continue
@@ -90,12 +91,28 @@ function wordsIn(text: string): NumberRead[] {
     found.push({
       number: read.number,
       start: words[i]!.start,
-      end: words[read.next - 1]!.end,
+      end: words[i + read.next - 1]!.end,
       words: true,
     })
-    i = read.next
+    i += read.next
   }
   return found
+}
+
+// `four, three marks` is two numbers: words of one number have only space or a hyphen between them.
+function together(
+  text: string,
+  words: readonly { text: string; start: number; end: number }[],
+  from: number,
+) {
+  let to = from + 1
+  while (
+    to < words.length &&
+    to - from < 12 &&
+    /^[\s-]+$/.test(text.slice(words[to - 1]!.end, words[to]!.start))
+  )
+    to += 1
+  return words.slice(from, to)
 }
 
 function numberWords(words: readonly { text: string }[], from: number) {
@@ -107,8 +124,9 @@ function numberWords(words: readonly { text: string }[], from: number) {
     const word = words[next]!.text
     const small = SMALL.indexOf(word)
     const ten = TENS.indexOf(word)
-    if (small >= 0) group += small
-    else if (ten >= 0) group += (ten + 2) * 10
+    // Units follow tens or hundreds; `twenty two` is one number, `four three` is not.
+    if (small >= 0 && group % (group % 100 >= 20 && small < 10 ? 10 : 100) === 0) group += small
+    else if (ten >= 0 && group % 100 === 0) group += (ten + 2) * 10
     else if (word === 'hundred' && any) group *= 100
     else if (SCALES[word] !== undefined && word !== 'k' && any) {
       total += group * SCALES[word]

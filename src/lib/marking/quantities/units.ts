@@ -25,7 +25,9 @@ const BASES = [
   'bit',
   'degC',
   'degF',
-  'money',
+  'GBP',
+  'USD',
+  'EUR',
   'deg',
   'dB',
 ] as const
@@ -109,7 +111,10 @@ const ENTRIES: readonly Entry[] = [
   entry('°|degree', 1, { deg: 1 }),
   entry('rad|radian', 180 / Math.PI, { deg: 1 }),
   entry('dB|decibel', 1, { dB: 1 }),
-  entry('£ $ € p|pound dollar euro', 1, { money: 1 }),
+  entry('£|pound', 1, { GBP: 1 }),
+  entry('p|pence penny', 0.01, { GBP: 1 }),
+  entry('$|dollar', 1, { USD: 1 }),
+  entry('€|euro', 1, { EUR: 1 }),
 ]
 
 const PREFIXES: readonly (readonly [string, string, number])[] = [

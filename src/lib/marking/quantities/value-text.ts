@@ -1,3 +1,4 @@
+import { table } from '../words/table'
 import levenshtein from 'natural/lib/natural/distance/levenshtein_distance.js'
 import type { Value } from '../../syllabus/types'
 import type { Span } from '../types'
@@ -86,12 +87,11 @@ function judged(
       ? undefined
       : { says: near(1) ? 'right' : 'wrong', span: end(0) }
   }
-  const before = /[£$€]\s?$/.exec(text.slice(0, number.start))
-  if (before && ready.unit?.dimension === 'money1') {
-    return {
-      says: near(1) ? 'right' : 'wrong',
-      span: { start: number.start - before[0].length, end: after },
-    }
+  const before = /([£$€])\s?$/.exec(text.slice(0, number.start))
+  if (before) {
+    if (unitNamedDimension(before[1]!) !== ready.unit?.dimension) return undefined
+    const span = { start: number.start - before[0].length, end: after }
+    return { says: near(1 / ready.unit!.factor) ? 'right' : 'wrong', span }
   }
   const units = readUnits(text.slice(after))
   const fitting = [...units].reverse().find((unit) => unit.dimension === ready.unit!.dimension)
@@ -105,7 +105,8 @@ function judged(
     // The same temperature on another scale.
     const converted = scale(units[0]!.dimension, ready.unit!.dimension)
     if (converted) {
-      const right = within(converted(low), wanted, tolerance)
+      const right =
+        within(converted(low), wanted, tolerance) && within(converted(high), wanted, tolerance)
       return { says: right ? 'right' : 'wrong', span: end(units[0]!.length) }
     }
     return near(1) ? { says: 'wrong', span: end(units[0]!.length) } : undefined
@@ -140,6 +141,10 @@ function countedThing(
 
 const THINGS = new Set(['things', 'items', 'pieces', 'units', 'bits', 'objects', 'ones'])
 
+function unitNamedDimension(symbol: string): string | undefined {
+  return unitOf(symbol)?.dimension
+}
+
 function readUnits(text: string) {
   const read = unitsAt(text)
   if (read.length > 0) return read
@@ -172,19 +177,19 @@ function unitMeant(typed: string): string | undefined {
 }
 
 function within(number: number, wanted: number, tolerance: number): boolean {
-  return Math.abs(number - wanted) <= tolerance + 1e-9 * Math.max(1, Math.abs(wanted))
+  return Math.abs(number - wanted) <= tolerance + 1e-9 * Math.abs(wanted)
 }
 
-const TO_CELSIUS: Readonly<Record<string, (n: number) => number>> = {
+const TO_CELSIUS = table<(n: number) => number>({
   K1: (n) => n - 273.15,
   degC1: (n) => n,
   degF1: (n) => ((n - 32) * 5) / 9,
-}
-const FROM_CELSIUS: Readonly<Record<string, (n: number) => number>> = {
+})
+const FROM_CELSIUS = table<(n: number) => number>({
   K1: (n) => n + 273.15,
   degC1: (n) => n,
   degF1: (n) => (n * 9) / 5 + 32,
-}
+})
 
 /** From one scale of temperature to another; undefined for other quantities. */
 function scale(from: string, to: string): ((number: number) => number) | undefined {

@@ -1,3 +1,4 @@
+import { table } from './table'
 import type { Wording } from '../../syllabus/types'
 import type { Token } from '../1-statements/tokens'
 import { tokenise } from '../1-statements/tokens'
@@ -36,7 +37,7 @@ export function keyOfToken(token: Token): string {
 /** From two on: `one` is too often no number. */
 const SMALL_NUMBERS = 'two three four five six seven eight nine ten eleven twelve'.split(' ')
 
-const SIGN_WORDS: Readonly<Record<string, string>> = {
+const SIGN_WORDS = table<string>({
   '%': 'percentage',
   '↑': 'increase',
   '↓': 'decrease',
@@ -48,7 +49,7 @@ const SIGN_WORDS: Readonly<Record<string, string>> = {
   '->': 'become',
   '÷': 'divide',
   '*': 'multiply',
-}
+})
 
 /**
  * The tokens of a text that matching looks at, hyphenated words as one (`zig-zag` is zigzag, `cm³` is cm3).
