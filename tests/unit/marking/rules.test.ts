@@ -11,7 +11,7 @@ import { beyondTables, exampleTables, pairTables } from './rules/tables'
 import { shippedTopics } from './shipped'
 import { topicFrom, topicOf } from './topic'
 
-const rewriting = process.env.KNOWN_MISSES === 'write'
+const rewriting = process.env.KNOWN_MISSES === 'write' && !process.env.CI
 const known = new Set(knownMisses)
 const rows = new Set<string>()
 const missed: string[] = []
@@ -20,7 +20,17 @@ const missed: string[] = []
 function row(name: string, check: () => void): void {
   if (rows.has(name)) throw new Error(`two rows are called "${name}"`)
   rows.add(name)
-  if (!rewriting) return (known.has(name) ? test.fails : test)(name, check)
+  if (!rewriting && !known.has(name)) return test(name, check)
+  if (!rewriting) {
+    // A known miss is a wrong mark. A crash is not: it does not fail as expected here, and so is told.
+    return test.fails(name, () => {
+      try {
+        check()
+      } catch (error) {
+        if (error instanceof Error && error.name === 'AssertionError') throw error
+      }
+    })
+  }
   test(name, () => {
     try {
       check()
@@ -39,7 +49,11 @@ describe.each(exampleTables)('$rule', ({ rule, examples }) => {
       row(`${rule}: ${why} [words]`, () => {
         const { clash, ideas } = first()
         const spans =
-          outcome === 'contradicted' ? [clash!.words] : ideas.flatMap((idea) => idea.spans)
+          outcome === 'contradicted'
+            ? clash
+              ? [clash.words]
+              : []
+            : ideas.flatMap((idea) => idea.spans)
         expect(spans.some((span) => touches(span, placeOf(quotes, says)))).toBe(true)
       })
     }
@@ -73,8 +87,10 @@ describe('every shipped point in its own words', () => {
   for (const { file, topic } of shippedTopics) {
     const whole = topic.points.map(({ text }) => text).join('\n')
     for (const { ref, text } of topic.points) {
-      row(`${file} ${ref} alone`, () => expect(said(mark(topic, text), ref)).toBe(true))
-      row(`${file} ${ref} among the others`, () => expect(said(mark(topic, whole), ref)).toBe(true))
+      row(`${file} ${ref} alone`, () => expect(outcomeIn(mark(topic, text), ref)).toBe('full'))
+      row(`${file} ${ref} among the others`, () =>
+        expect(outcomeIn(mark(topic, whole), ref)).toBe('full'),
+      )
     }
   }
 })
@@ -97,10 +113,8 @@ export const knownMisses: readonly string[] = ${JSON.stringify(missed.sort(), nu
   )
 })
 
-function said({ points }: Report, ref: string): boolean {
-  const outcome = points.find((point) => point.ref === ref)!.outcome
-  return outcome === 'full' || outcome === 'partial'
-}
+const outcomeIn = ({ points }: Report, ref: string) =>
+  points.find((point) => point.ref === ref)!.outcome
 
 function placeOf(words: string, text: string): Span {
   const start = text.indexOf(words)
