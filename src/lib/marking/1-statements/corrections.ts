@@ -47,7 +47,7 @@ export function findCorrections(
   strikeThrough(tokens, struck)
   for (const statement of statements) {
     for (let i = statement.from; i < statement.to; i += 1) {
-      const length = markerAt(tokens, words, i, statement)
+      const length = markerAt(tokens, i, statement)
       if (length === 0) continue
       const first = i > statement.from ? statement : statements[statement.index - 1]
       if (first) strikeBefore(tokens, words, clauseOf, first.from, i, struck)
@@ -59,8 +59,7 @@ export function findCorrections(
 
 /** Does the statement begin by taking back the one before it? */
 export function opensWithCorrection(tokens: readonly Token[], statement: Statement): boolean {
-  const words = tokens.slice(0, statement.to).map((token) => token.text)
-  return markerAt(tokens, words, statement.from, statement) > 0
+  return markerAt(tokens, statement.from, statement) > 0
 }
 
 function strikeThrough(tokens: readonly Token[], struck: Uint8Array): void {
@@ -93,18 +92,16 @@ function strikeBefore(
   }
 }
 
-function markerAt(
-  tokens: readonly Token[],
-  words: readonly string[],
-  i: number,
-  { from, to }: Statement,
-): number {
-  const marker = MARKERS.find((m) => m.every((word, k) => i + k < to && words[i + k] === word))
+function markerAt(tokens: readonly Token[], i: number, { from, to }: Statement): number {
+  const marker = MARKERS.find((m) =>
+    m.every((word, k) => i + k < to && tokens[i + k]!.text === word),
+  )
   if (marker) {
     // "wait" and "sorry" stand alone between commas or dashes, or open the statement; otherwise they are words like others.
     const alone = marker.length > 1 || i === from || tokens[i - 1]!.kind === 'sign'
     return alone ? marker.length : 0
   }
-  const bare = words[i] === 'no' && tokens[i - 1]?.kind === 'sign' && tokens[i + 1]?.text === ','
+  const bare =
+    tokens[i]!.text === 'no' && tokens[i - 1]?.kind === 'sign' && tokens[i + 1]?.text === ','
   return bare && i > from ? 1 : 0
 }

@@ -34,7 +34,7 @@ function explainClash(page: ReadPage, { clash }: Judgement): string {
     case 'rejected':
       return `You wrote ${quoted}; this point rules that out.`
     case 'negated':
-      return `You wrote ${quoted} and deny it, or deny what denies it; the syllabus has it the other way.`
+      return `You wrote ${quoted}; the syllabus has it the other way round.`
     case 'opposite':
       return `You wrote ${quoted}; the syllabus has the opposite.`
     case 'swapped':
@@ -44,7 +44,7 @@ function explainClash(page: ReadPage, { clash }: Judgement): string {
     case 'equation':
       return `You wrote ${quoted}; that is not a form of ${against}.`
     case 'order':
-      return `The steps are in another order: ${against}.`
+      return `Your steps come in another order. The syllabus has: ${against}.`
   }
 }
 

@@ -12,9 +12,9 @@ export interface Reaction {
 
 const SUB = '₀₁₂₃₄₅₆₇₈₉'
 const SUPER = '⁰¹²³⁴⁵⁶⁷⁸⁹'
-const SIGN = /\s*(?:<?[-=–—]{1,3}>|→|⟶|⇒|⇌|⇋|↔|=)\s*/u
+const SIGN = /(?:<?[-=–—]{1,3}>|→|⟶|⇒|⇌|⇋|↔|=)\s*/u
 const VERB =
-  /\s*\b(?:reacts?\s+to\s+(?:give|form|make|produce)|gives?|forms?|makes?|produces?|becomes?|goes\s+to)\b\s*/iu
+  /\b(?:reacts?\s+to\s+(?:give|form|make|produce)|gives?|forms?|makes?|produces?|becomes?|goes\s+to)\b\s*/iu
 const STATE = /\((?:s|l|g|aq)\)|\(?\s*\+\s*(?:energy|heat|light)\s*\)?/giu
 // Reads one species: how many, the formula, and its charge.
 const SPECIES =
