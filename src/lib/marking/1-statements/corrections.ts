@@ -97,8 +97,12 @@ function markerAt(tokens: readonly Token[], i: number, { from, to }: Statement):
     m.every((word, k) => i + k < to && tokens[i + k]!.text === word),
   )
   if (marker) {
-    // "wait" and "sorry" stand alone between commas or dashes, or open the statement; otherwise they are words like others.
-    const alone = marker.length > 1 || i === from || tokens[i - 1]!.kind === 'sign'
+    // "wait" and "sorry" stand alone between commas or dashes; otherwise they are words like others (wait for an hour).
+    const [before, after] = [tokens[i - 1], tokens[i + marker.length]]
+    const alone =
+      marker.length > 1 ||
+      ((i === from || before?.kind === 'sign') &&
+        (i + marker.length >= to || after?.kind === 'sign'))
     return alone ? marker.length : 0
   }
   const bare =

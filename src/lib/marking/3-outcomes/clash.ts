@@ -4,6 +4,7 @@ import type { Occurrence } from '../2-ideas/occurrence'
 import type { Clash } from '../types'
 import type { Case } from './judge'
 import { rejectedBy } from './rejected'
+import { tellsRelation } from './reverse'
 import { swappedPartner } from './swapped'
 import { CLASHES, CLASHES_LOOSE, SAID } from './thresholds'
 
@@ -48,7 +49,7 @@ function turnedRound(
         takenBack(open, o)
       )
         continue
-      if (saidIn(claim, o.statement) || inReverse(claims, o.statement)) continue
+      if (saidIn(claim, o.statement) || inReverse(open, claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
       // One word against another (erode for deposit) proves nothing without a second word of the idea.
       const beside = claims.filter((x) => x !== claim && saidIn(x, o.statement)).length
@@ -61,7 +62,8 @@ function turnedRound(
 }
 
 // Rule 9: two ideas turned round in one statement are a reverse argument.
-function inReverse(claims: readonly Claim[], statement: number): boolean {
+function inReverse(open: Case, claims: readonly Claim[], statement: number): boolean {
+  if (!tellsRelation(open.page, statement)) return false
   const directional = claims.filter((claim) =>
     claim.occurrences.some((o) => o.directional && o.statement === statement && o.strength >= SAID),
   )

@@ -8,9 +8,10 @@ import type { Outcome } from '../types'
 import { Aboutness } from './about'
 import { findClash, type ClashFound } from './clash'
 import { stepsInOrder } from './steps'
+import { doubted } from './doubt'
 import { rolesSwapped } from './roles'
 import { Subjects } from './subjects'
-import { DRAFT_FULL } from './thresholds'
+import { DOUBTED, DRAFT_FULL } from './thresholds'
 import { carriedOn } from './together'
 import { bestWindow, type Window } from './window'
 
@@ -59,6 +60,9 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
     const { turned: _, ...rest } = o
     return o.sign === 1 ? { ...rest, sign: -1, turned: 'swapped' } : { ...rest, sign: 1 }
   }
+  const hedged = doubted(page)
+  const sure = (o: Occurrence): Occurrence =>
+    hedged.has(o.statement) && o.sign === 1 ? { ...o, strength: o.strength * DOUBTED } : o
   const everyClaim = topic.points.map((point) =>
     claimsOf(point, finder).map((claim) => withoutHeaps(bare, point, claim)),
   )
@@ -82,7 +86,7 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
         ...claim,
         occurrences: claim.occurrences
           .filter((o) => !subjects.isForeign(index, o))
-          .map((o) => (claim.kind === 'idea' ? inRoles(index, subjects.parted(o)) : o)),
+          .map((o) => (claim.kind === 'idea' ? inRoles(index, subjects.parted(sure(o))) : sure(o))),
       })),
     ),
   }

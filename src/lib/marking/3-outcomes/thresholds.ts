@@ -8,3 +8,5 @@ export const DRAFT_FULL = 0.72
 export const CLASHES = 0.8
 /** The same for a drafted idea. */
 export const CLASHES_LOOSE = 0.7
+/** What is left of the strength of an idea that the student doubts: below `SAID`. */
+export const DOUBTED = 0.55

@@ -1,6 +1,7 @@
 import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { Case } from './judge'
+import { tellsRelation } from './reverse'
 import { SAID, SAID_LOOSE } from './thresholds'
 import { windowsAt } from './together'
 
@@ -39,7 +40,7 @@ export function bestWindow(
     for (const [from, to] of wide ? [[s, s + LIST_REACH] as const] : windowsAt(s, open.carried)) {
       const here = byStatement.map((buckets) => inside(buckets, from, to))
       if (!wide && from !== to && contrasts(here)) continue
-      const window = readWindow(claims, here)
+      const window = readWindow(claims, here, open)
       const value =
         (point.drafted ? window.cover * claims.length : window.count + window.strength * 0.5) +
         open.about.share(index, s) * 0.3
@@ -80,8 +81,8 @@ function contrasts(here: Here): boolean {
   })
 }
 
-function readWindow(claims: readonly Claim[], here: Here): Window {
-  const turned = reverseArgument(here)
+function readWindow(claims: readonly Claim[], here: Here, open: Case): Window {
+  const turned = reverseArgument(here, open)
   const counting = here.map((occurrences) =>
     occurrences.filter((o) => o.sign === 1 || turned.has(o)),
   )
@@ -152,13 +153,14 @@ function strongest(occurrences: readonly Occurrence[]): Occurrence | undefined {
  * Rule 9: both sides turned round is the same statement. Where two or more ideas with a direction are said the other way round
  * in the window, and none of those is also said the right way, they count.
  */
-function reverseArgument(here: Here): ReadonlySet<Occurrence> {
+function reverseArgument(here: Here, { page }: Case): ReadonlySet<Occurrence> {
   const turned: Occurrence[] = []
   let straight = 0
   for (const occurrences of here) {
     const directional = occurrences.filter((o) => o.strength >= SAID && o.directional)
     if (directional.some((o) => o.sign === 1)) straight += 1
-    else turned.push(...directional.filter((o) => o.sign === -1))
+    else
+      turned.push(...directional.filter((o) => o.sign === -1 && tellsRelation(page, o.statement)))
   }
   return new Set(straight === 0 && turned.length >= 2 ? turned : [])
 }

@@ -574,7 +574,10 @@ dissolve >< crystallise, precipitate
 ^ east >< west
 ^ top, upper, surface >< bottom, lower
 ^ inner, internal >< outer, external
-^ straight, straight on, straight down, straight up, square on, at right angles, perpendicular >< at an angle, diagonal, diagonally, oblique, obliquely, slanting
+^ straight down, straight back down >< straight up, straight back up
+^ straight on, square on, at right angles, perpendicular >< at an angle, diagonal, diagonally, oblique, obliquely, slanting
+^ straight down, straight back >< at an angle, diagonally, obliquely, slanting
+! straight >< at an angle, diagonal, diagonally, oblique, obliquely, slanting
 ^ parallel >< perpendicular, at right angles
 ^ straight >< curved, bent, hooked
 ^ clockwise >< anticlockwise
