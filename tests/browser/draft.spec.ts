@@ -3,6 +3,8 @@ import { expect, someOfIt, test, topic, writingPage } from './app'
 test('a draft is there after a reload', async ({ page }) => {
   await page.goto(topic.check)
   await writingPage(page).fill(someOfIt)
+  // At most a second of writing may be lost; what the page says is kept is kept.
+  await expect(page.getByText('Kept', { exact: true })).toBeVisible()
   await page.reload()
   await expect(writingPage(page)).toHaveValue(someOfIt)
 })
