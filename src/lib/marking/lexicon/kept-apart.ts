@@ -19,7 +19,6 @@ consumer=consumers, consume=consumes=consumed=consuming
 producer=producers, produce=producible=produces=produced=producing
 vertebrate=vertebrates, vertebral
 secrete=secretion=secretory=secreted=secreting=secretes=secretions, secret=secretly=secretive=secrets
-transcript=transcripts, transcription=transcriptions
 lactate=lactates=lactated=lactating, lactation
 ruminant=ruminants, ruminate=rumination=ruminates=ruminated=ruminating=ruminations
 mutual=mutually, mutualism=mutualistic
