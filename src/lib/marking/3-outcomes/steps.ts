@@ -118,17 +118,7 @@ function opensClause(page: ReadPage, statement: Statement, i: number): boolean {
 /** More than any clause is long, and more than any page. */
 const NEARBY = 40
 const FAR = 100_000
-const POINTS_BACK = new Set([
-  'that',
-  'this',
-  'which',
-  'any',
-  'anything',
-  'everything',
-  ',',
-  'hand',
-  'wards',
-])
+const POINTS_BACK = new Set(['that', 'this', 'which', 'any', 'anything', 'everything', ','])
 const CAUSES = new Set(['because', 'once'])
 
 // How often the page has gone back in time by "before that" up to token `at`, within the last statements.

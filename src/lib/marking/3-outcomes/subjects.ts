@@ -94,7 +94,7 @@ export class Subjects {
     return own ? { ...o, strength: o.strength * PARTED } : o
   }
 
-  /** Does the occurrence stand wholly in assertions about something else? */
+  /** Does any word of the occurrence stand in an assertion about something else? */
   isForeign(point: number, o: Occurrence): boolean {
     return o.at.some(({ from }) => this.foreign(point, this.at(from)))
   }

@@ -179,7 +179,7 @@ export function commonWords(): readonly string[] {
   return common
 }
 
-/** Is it an English word as it stands? `own`: only words that are listed in that very form. */
+/** Is it an English word as it stands, in its base form or inflected by rule? */
 export function isKnown(word: string): boolean {
   return isKnownWord(word) || stops.has(word) || apart.has(word)
 }

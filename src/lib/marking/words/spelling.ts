@@ -116,7 +116,7 @@ function nearest(
 ): string | undefined {
   const letters = lettersOf(word)
   const sound = soundOf(word)
-  let best: { word: string; cost: number; own: boolean } | undefined
+  let best: { word: string; cost: number } | undefined
   let rival: { word: string; cost: number } | undefined
   const look = (entries: readonly Entry[], isOwn: boolean) => {
     for (const entry of entries) {
@@ -132,7 +132,7 @@ function nearest(
         edits - (alike ? 0.6 : 0) + (entry.word[0] === word[0] ? 0 : 0.5) + (isOwn ? 0 : 0.3)
       if (!best || cost < best.cost) {
         if (best && keyOf(best.word) !== keyOf(entry.word)) rival = best
-        best = { word: entry.word, cost, own: isOwn }
+        best = { word: entry.word, cost }
       } else if (keyOf(entry.word) !== keyOf(best.word) && (!rival || cost < rival.cost)) {
         rival = { word: entry.word, cost }
       }
