@@ -73,12 +73,20 @@ test('Control and Enter stops and marks, from the middle of the page', async ({ 
 
 test('the places of the app: every page is sound', async ({ page }) => {
   for (const [path, name] of [
-    ['/bring', 'Syllabi'],
-    ['/data', 'Your data'],
+    ['/plan', 'Plan'],
+    ['/tonight', 'Tonight'],
+    ['/papers', 'Papers'],
+    ['/syllabi', 'Syllabi'],
     ['/help', 'Help'],
+    ['/settings', 'Settings'],
+    ['/data', 'Your data'],
+    ['/group', 'Pupils'],
   ] as const) {
     await page.goto('/')
-    await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name }).click()
+    await page
+      .getByRole('navigation', { name: /places/i })
+      .getByRole('link', { name })
+      .click()
     await expect(page).toHaveURL(new RegExp(`${path}$`))
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
     await expectSound(page)

@@ -32,6 +32,7 @@ export type { PaperQuestion } from './papers'
 export {
   covers,
   defaultSettings,
+  MINUTES_A_DAY,
   nextExam,
   ratingOf,
   type Exam,

@@ -14,6 +14,9 @@ export const DAYS_APART = 7
 /** Time for one point on tonight's list, in seconds. Common practice: about a mark a minute, and time to check it. */
 export const SECONDS_PER_POINT = 90
 
+/** Time a day for checks, in minutes, until the student says otherwise. Our own choice: one or two topics. */
+export const MINUTES_A_DAY = 30
+
 /** An exam and what it asks. One syllabus may have several, of different topics. */
 export interface Exam {
   readonly syllabusId: string
@@ -42,6 +45,14 @@ export interface Settings {
   readonly secondsPerPoint: number
   readonly exams: readonly Exam[]
   readonly ratings: readonly TopicRating[]
+  /** Minutes a day that the student gives, 5 to 600; absent: `MINUTES_A_DAY`. */
+  readonly minutesADay?: number
+  /** Shipped syllabi that the student has taken; what they brought is always in use. */
+  readonly syllabusIds?: readonly string[]
+  /** Whether the status follows the tutor's marks where there are any; absent: it does. */
+  readonly tutorMarksCount?: boolean
+  /** Whether a point learns from the marks that were changed; absent: it does. */
+  readonly learnsFromChanges?: boolean
 }
 
 /** The part of the settings that says when a topic is finished. */

@@ -90,5 +90,9 @@ export const settingsSchema = exactly<Settings>()(
       }),
     ),
     ratings: v.array(v.object({ ...place, rating: v.picklist(['hard', 'middling', 'easy']) })),
+    minutesADay: v.optional(whole(5, 600)),
+    syllabusIds: v.optional(v.array(id)),
+    tutorMarksCount: v.optional(v.boolean()),
+    learnsFromChanges: v.optional(v.boolean()),
   }),
 )
