@@ -67,6 +67,12 @@ export async function findTopic(
   return syllabus && topic ? { syllabus, topic } : undefined
 }
 
+/** The whole syllabus: what the user brought, else what ships. `undefined` where there is none of this id. */
+export async function findSyllabus(id: string): Promise<Syllabus | undefined> {
+  const { kept } = await brought()
+  return kept.find((syllabus) => syllabus.id === id) ?? (await loadShipped(id))
+}
+
 /** `undefined` where none of this id ships. */
 export const loadShipped = async (id: string): Promise<Syllabus | undefined> =>
   shipped.find(({ outline }) => outline.id === id)?.load()

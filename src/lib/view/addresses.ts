@@ -9,3 +9,9 @@ export const topicHref = ({ syllabusId, topicId }: TopicPlace): string =>
 
 export const markedHref = (checkId: string): string =>
   `/marked?check=${encodeURIComponent(checkId)}`
+
+export const syllabusHref = (syllabusId: string): string =>
+  `/syllabus?syllabus=${encodeURIComponent(syllabusId)}`
+
+export const editHref = (syllabusId: string): string =>
+  `/edit?syllabus=${encodeURIComponent(syllabusId)}`

@@ -1,0 +1,100 @@
+/** The shelf of syllabi in a real browser: looked at, added, taken off, removed, by mouse and by keyboard alone. */
+import type { Page } from '@playwright/test'
+import { expect, expectNoSideways, expectNoViolations, test, topic } from './app'
+
+const SHORES = 'Shoreline Science, Level 2'
+const OWN =
+  'format: 1\ntitle: Rock pools\ntopics:\n  - title: Limpets\n    points:\n      - { ref: "1", text: Limpets graze algae. }\n'
+
+const row = (page: Page, name: string) => page.getByRole('listitem', { name, exact: true })
+const yours = (page: Page) => page.getByRole('region', { name: 'Yours' })
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`every state of the page is sound at 390 px, ${colorScheme}`, async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 })
+    await page.emulateMedia({ colorScheme })
+    await page.goto('/syllabi')
+    await row(page, SHORES).waitFor()
+    await expectNoViolations(page)
+    await row(page, SHORES).getByRole('button', { name: 'Look inside' }).click()
+    await row(page, SHORES).getByRole('heading', { name: topic.title }).waitFor()
+    await row(page, SHORES).getByText('Read the points').first().click()
+    await expectNoSideways(page)
+    await expectNoViolations(page)
+    await row(page, SHORES).getByRole('button', { name: 'Add' }).click()
+    await yours(page).getByRole('link', { name: SHORES, exact: true }).waitFor()
+    await expectNoViolations(page)
+    await expectNoSideways(page)
+  })
+}
+
+test('a shipped syllabus is added by keyboard alone, and is still added after a reload', async ({
+  page,
+}) => {
+  await page.goto('/syllabi')
+  const add = row(page, SHORES).getByRole('button', { name: 'Add' })
+  await add.waitFor()
+  for (let stops = 0; stops < 60; stops += 1) {
+    if (await add.evaluate((element) => element === document.activeElement)) break
+    await page.keyboard.press('Tab')
+  }
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('status')).toContainText(`${SHORES} is added.`)
+  await expect(page.getByRole('heading', { name: SHORES })).toBeFocused()
+  await page.reload()
+  await expect(yours(page).getByRole('link', { name: SHORES, exact: true })).toBeVisible()
+})
+
+test('no point is on the page until somebody looks', async ({ page }) => {
+  await page.goto('/syllabi')
+  await row(page, SHORES).waitFor()
+  const before = await page.content()
+  for (const { text } of topic.points) expect(before).not.toContain(text)
+})
+
+test('the checks of a removed syllabus are found at the end of the page and open', async ({
+  page,
+}) => {
+  await page.goto('/bring')
+  await page.getByRole('heading', { level: 1 }).waitFor()
+  await keep(page)
+  await page.goto('/check?syllabus=rock-pools&topic=limpets')
+  await page.getByRole('textbox', { name: 'Your page' }).fill('Limpets graze algae.')
+  await page.keyboard.press('Control+Enter')
+  await expect(page).toHaveURL(/\/marked\?check=/)
+
+  await page.goto('/syllabi')
+  await row(page, 'Rock pools').getByRole('button', { name: 'Remove' }).click()
+  await page.getByRole('dialog').getByRole('button', { name: 'Remove it' }).click()
+  const former = page.getByRole('region', { name: /no longer here/ })
+  await expectNoViolations(page)
+  await former.getByRole('link', { name: 'Limpets' }).click()
+  await expect(page.getByRole('heading', { level: 1, name: 'Limpets' })).toBeVisible()
+})
+
+/** Puts a syllabus where the app keeps those that were brought: how it gets there is another test's affair. */
+async function keep(page: Page): Promise<void> {
+  await page.evaluate(async (source) => {
+    const database = await new Promise<IDBDatabase>((done, fail) => {
+      const request = indexedDB.open('second-ink')
+      request.onupgradeneeded = () => request.result.createObjectStore('records')
+      request.onsuccess = () => done(request.result)
+      request.onerror = () => fail(request.error ?? new Error('not opened'))
+    })
+    const point = { ref: '1', text: 'Limpets graze algae.', ideas: [] }
+    const syllabus = {
+      format: 1,
+      id: 'rock-pools',
+      title: 'Rock pools',
+      topics: [{ id: 'limpets', title: 'Limpets', points: [point] }],
+    }
+    await new Promise<void>((done, fail) => {
+      const change = database.transaction('records', 'readwrite')
+      const record = { schema: 1, id: 'rock-pools', source, syllabus, addedAtMs: 1 }
+      change.objectStore('records').put(record, 'syllabus/rock-pools')
+      change.oncomplete = () => done()
+      change.onerror = () => fail(change.error ?? new Error('not kept'))
+    })
+    database.close()
+  }, OWN)
+}

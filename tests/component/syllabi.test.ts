@@ -1,0 +1,123 @@
+/** The shelf: look inside, add, take off, remove, and where the checks of what is gone are found. */
+import { render, screen, waitFor, within } from '@testing-library/svelte'
+import userEvent from '@testing-library/user-event'
+import { describe, expect, test, vi } from 'vitest'
+import { addCheck, getSettings, listChecks, listSyllabi, putSyllabus } from '$lib/store'
+import { readSyllabus } from '$lib/syllabus'
+import SyllabiPage from '../../src/routes/syllabi/+page.svelte'
+import { check, page } from '../unit/store/records'
+
+const SHORES = 'Shoreline Science, Level 2'
+const SOURCE =
+  '# kept by hand\nformat: 1\ntitle: Rock pools\ntopics:\n  - title: Limpets\n    caution: Ask when the tide turns.\n    points:\n      - { ref: "1", text: Limpets graze algae. }\n'
+
+async function open() {
+  const user = userEvent.setup()
+  render(SyllabiPage)
+  await screen.findByRole('heading', { name: 'Yours' })
+  return user
+}
+
+async function bring() {
+  const read = readSyllabus(SOURCE)
+  if (!read.ok) throw new Error('The example has a mistake.')
+  const { syllabus } = read
+  await putSyllabus({ schema: 1, id: syllabus.id, source: SOURCE, syllabus, addedAtMs: 1 })
+  return syllabus
+}
+
+const yours = () => screen.getByRole('region', { name: 'Yours' })
+const rowOf = (name: string) => screen.getByRole('listitem', { name })
+
+describe('a syllabus that ships', () => {
+  test('is looked at before it is added: topics, cautions, kinds; its points only when asked for', async () => {
+    const user = await open()
+    expect(within(yours()).queryByRole('listitem')).toBeNull()
+    const row = within(rowOf(SHORES))
+    await user.click(row.getByRole('button', { name: `Look inside ${SHORES}` }))
+    expect(await row.findByRole('heading', { name: 'Longshore drift' })).toBeVisible()
+    expect(row.getAllByText(/^\d+ points: .*with key ideas/).length).toBeGreaterThan(0)
+    const points = row.getByText('of Longshore drift').closest('summary')!
+    expect(row.getByText(/^Waves reach the beach at an angle/)).not.toBeVisible()
+    await user.click(points)
+    expect(row.getByText(/^Waves reach the beach at an angle/)).toBeVisible()
+  })
+
+  test('is added to those in use and taken off again; the cursor follows it', async () => {
+    const user = await open()
+    await user.click(screen.getByRole('button', { name: `Add ${SHORES}` }))
+    const link = await within(yours()).findByRole('link', { name: SHORES })
+    expect(link).toHaveAttribute('href', '/syllabus?syllabus=shoreline-science-level-2')
+    expect((await getSettings()).syllabusIds).toEqual(['shoreline-science-level-2'])
+    expect(screen.getByText(`${SHORES} is added.`, { exact: false })).toBeVisible()
+    expect(screen.getByRole('heading', { name: SHORES })).toHaveFocus()
+
+    await user.click(screen.getByRole('button', { name: `Take off ${SHORES}` }))
+    await waitFor(() => expect(within(yours()).queryByRole('link')).toBeNull())
+    expect((await getSettings()).syllabusIds).toEqual([])
+  })
+
+  test('that was checked before anything was chosen counts as in use', async () => {
+    await addCheck(check('1', { syllabusId: 'shoreline-science-level-2' }), page('1'))
+    await open()
+    expect(await within(yours()).findByRole('link', { name: SHORES })).toBeVisible()
+  })
+})
+
+describe('a syllabus that was brought', () => {
+  test('is removed only after a question; its checks stay and are found on this page', async () => {
+    const { id } = await bring()
+    await addCheck(
+      check('1', { syllabusId: id, topicId: 'limpets', topicTitle: 'Limpets' }),
+      page('1'),
+    )
+    const user = await open()
+    await user.click(screen.getByRole('button', { name: 'Remove Rock pools' }))
+    const question = screen.getByRole('dialog', { name: 'Remove Rock pools?' })
+    expect(question).toHaveTextContent('Your 1 check of it stay')
+    await user.click(within(question).getByRole('button', { name: 'Remove it' }))
+
+    const former = await screen.findByRole('region', { name: /no longer here/ })
+    expect(within(former).getByRole('link', { name: 'Limpets' })).toHaveAttribute(
+      'href',
+      '/topic?syllabus=rock-pools&topic=limpets',
+    )
+    expect((await listSyllabi()).syllabi).toEqual([])
+    expect((await listChecks()).checks).toHaveLength(1)
+  })
+
+  test('kept, where the answer is no', async () => {
+    await bring()
+    const user = await open()
+    await user.click(screen.getByRole('button', { name: 'Remove Rock pools' }))
+    await user.click(screen.getByRole('button', { name: 'Keep it' }))
+    expect((await listSyllabi()).syllabi).toHaveLength(1)
+    expect(screen.queryByRole('dialog')).toBeNull()
+  })
+
+  test('leads to its editor', async () => {
+    await bring()
+    await open()
+    expect(screen.getByRole('link', { name: 'Edit Rock pools' })).toHaveAttribute(
+      'href',
+      '/edit?syllabus=rock-pools',
+    )
+  })
+})
+
+test('where nothing can be kept the shipped syllabi are there, and the fault is told', async () => {
+  vi.stubGlobal('indexedDB', undefined)
+  await open()
+  expect(await screen.findByRole('alert')).toHaveTextContent('are here all the same')
+  expect(rowOf(SHORES)).toBeVisible()
+})
+
+test('a choice that cannot be kept is told, and nothing moves', async () => {
+  const user = await open()
+  vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+    throw new DOMException('No room.', 'QuotaExceededError')
+  })
+  await user.click(screen.getByRole('button', { name: `Add ${SHORES}` }))
+  expect(await screen.findByRole('alert')).toBeVisible()
+  expect(within(yours()).queryByRole('listitem')).toBeNull()
+})
