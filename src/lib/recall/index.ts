@@ -16,6 +16,7 @@ export {
 export { byTime, checkTimeMs, dayOf, sessionsOf, type Session } from './sessions'
 export { explainStatus, runOf, statusOf, type StatusReason } from './status'
 export { gapShare, nextDate, type NextDate, type NextReason } from './next-date'
+export { marksOfToday } from './edited'
 export { openGaps, pointHistories, type Seen } from './points'
 export { planTopic, type TopicPlan } from './plan'
 export { whatFirst, type FirstTopic, type PartReason, type WeighedReason } from './first'

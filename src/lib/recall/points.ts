@@ -1,7 +1,7 @@
 /** Checks and papers -> the history of each point, for the lists that are made of points. */
 import type { Outcome } from '../marking/types'
 import type { Day } from './days'
-import { decidedOutcomes } from './outcomes'
+import { marksOfToday } from './edited'
 import type { PaperQuestion } from './papers'
 import { byTime, dayOf } from './sessions'
 import type { Check } from './types'
@@ -14,7 +14,8 @@ export interface Seen {
 }
 
 /**
- * For each point of one topic, every time it was seen, oldest first; gap checks included. A mark lost on a paper
+ * For each point of one topic, every time it was seen, oldest first; gap checks included. A point whose meaning was
+ * edited begins anew. A mark lost on a paper
  * counts as seen and missed, and comes after the checks of its day: of two readings of one day, the stricter stands.
  */
 export function pointHistories(
@@ -29,8 +30,7 @@ export function pointHistories(
   }
   for (const check of [...checks].sort(byTime)) {
     const day = dayOf(check)
-    for (const { ref, outcome } of decidedOutcomes(check))
-      add(ref, { day, outcome, in: check.kind })
+    for (const { ref, outcome } of marksOfToday(check)) add(ref, { day, outcome, in: check.kind })
   }
   for (const { day, points } of papers)
     for (const { ref, lost } of points) if (lost) add(ref, { day, outcome: 'missed', in: 'paper' })

@@ -46,6 +46,13 @@ export interface Check {
   readonly writingMs: number
   readonly words: number
   readonly pastes: readonly Paste[]
+  /** Points that were edited since, where any were: under which ref the same point stands today; null: nowhere. */
+  readonly edited?: readonly EditedPoint[]
+}
+
+export interface EditedPoint {
+  readonly ref: string
+  readonly now: string | null
 }
 
 /** What a session, a topic or the whole is at: see the recall rules. */

@@ -26,7 +26,11 @@ const envelope = v.object({
   app: v.literal('Second Ink'),
   backup: v.literal(BACKUP),
   madeAtMs: instantMs,
-  records: v.object(v.entriesFromList(KINDS, v.array(v.unknown()))),
+  records: v.object({
+    ...v.entriesFromList(KINDS, v.array(v.unknown())),
+    // Backups of the first version have none.
+    edit: v.optional(v.array(v.unknown()), []),
+  }),
   setAside: v.array(v.object({ key: v.string(), value: v.unknown() })),
 })
 
@@ -51,6 +55,7 @@ export const exportAll = (nowMs: number = Date.now()): Promise<Backup> =>
         syllabus: of('syllabus'),
         paper: of('paper'),
         settings: of('settings'),
+        edit: of('edit'),
       },
       setAside: entries
         .filter(({ key, raw }) => whyUnused(key, raw) !== undefined)

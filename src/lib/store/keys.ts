@@ -1,6 +1,6 @@
 /** Where each record is kept. The part before the first slash is its kind. */
 
-export const KINDS = ['check', 'page', 'draft', 'syllabus', 'paper', 'settings'] as const
+export const KINDS = ['check', 'page', 'draft', 'syllabus', 'paper', 'settings', 'edit'] as const
 export type Kind = (typeof KINDS)[number]
 
 const ASIDE = 'aside/'
@@ -9,6 +9,7 @@ export const checkKey = (id: string): string => `check/${id}`
 export const pageKey = (id: string): string => `page/${id}`
 export const syllabusKey = (id: string): string => `syllabus/${id}`
 export const paperKey = (id: string): string => `paper/${id}`
+export const editKey = (syllabusId: string): string => `edit/${syllabusId}`
 export const SETTINGS_KEY = 'settings'
 
 /** Both ids are escaped: a slash in one must not make two drafts share a key. */

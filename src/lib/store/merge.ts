@@ -3,19 +3,24 @@ import type { Check, MarkChange, Settings, TopicRating } from '../recall'
 import { sameJson } from './aside'
 import type { Kind } from './keys'
 import type { RecordOf } from './records'
-import type { Draft, KeptSyllabus } from './types'
+import type { Draft, KeptSyllabus, SyllabusEdit } from './types'
 
 type Merge<T> = (here: T, there: T) => T
 
 /** `here` is kept on this device, `there` comes from the backup. Merging the same backup twice changes nothing more. */
 export const MERGE: { readonly [K in Kind]: Merge<RecordOf[K]> } = {
-  check: (here, there) => ({ ...here, changes: uniteChanges(here.changes, there.changes) }),
+  check: (here, there) => {
+    const edited = here.edited ?? there.edited
+    const changes = uniteChanges(here.changes, there.changes)
+    return { ...here, changes, ...(edited ? { edited } : {}) }
+  },
   // A page never changes once it is marked, so two that differ are not told apart by time.
   page: (here) => here,
   draft: mergeDrafts,
   syllabus: laterSyllabus,
   paper: (here) => here,
   settings: mergeSettings,
+  edit: laterEdit,
 }
 
 /**
@@ -45,6 +50,10 @@ function mergeDrafts(here: Draft, there: Draft): Draft {
 
 function laterSyllabus(here: KeptSyllabus, there: KeptSyllabus): KeptSyllabus {
   return there.addedAtMs > here.addedAtMs ? there : here
+}
+
+function laterEdit(here: SyllabusEdit, there: SyllabusEdit): SyllabusEdit {
+  return there.savedAtMs > here.savedAtMs ? there : here
 }
 
 /** This device's own settings, with the exams and ratings that only the backup has. */

@@ -15,6 +15,7 @@ export const STEPS: Readonly<Record<Kind, readonly Step[]>> = {
   syllabus: [],
   paper: [],
   settings: [],
+  edit: [],
 }
 
 export type Migrated =

@@ -7,12 +7,13 @@ import { migrate, STEPS } from './migrate'
 import {
   checkSchema,
   draftSchema,
+  editSchema,
   keptSyllabusSchema,
   pageSchema,
   paperSchema,
   settingsSchema,
 } from './schemas/records'
-import type { Draft, KeptSyllabus, Page } from './types'
+import type { Draft, KeptSyllabus, Page, SyllabusEdit } from './types'
 
 export interface RecordOf {
   check: Check
@@ -21,6 +22,7 @@ export interface RecordOf {
   syllabus: KeptSyllabus
   paper: PaperQuestion
   settings: Settings
+  edit: SyllabusEdit
 }
 
 const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } = {
@@ -30,6 +32,7 @@ const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } =
   syllabus: keptSyllabusSchema,
   paper: paperSchema,
   settings: settingsSchema,
+  edit: editSchema,
 }
 
 export type Read<T> =

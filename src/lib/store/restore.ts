@@ -5,6 +5,7 @@ import { rawRecord, writing } from './database'
 import {
   checkKey,
   draftKey,
+  editKey,
   keptAt,
   KINDS,
   pageKey,
@@ -39,6 +40,7 @@ const KEY_OF: { readonly [K in Kind]: (record: RecordOf[K]) => string } = {
   syllabus: ({ id }) => syllabusKey(id),
   paper: ({ id }) => paperKey(id),
   settings: () => SETTINGS_KEY,
+  edit: ({ id }) => editKey(id),
 }
 
 /**
@@ -86,7 +88,7 @@ async function restoreOne<K extends Kind>(
   const merged = MERGE[kind](here.record, record)
   if (sameJson(merged, here.record)) return 'unchanged'
   // Of a syllabus only one file can stand: the one that gives way is kept aside.
-  if (kind === 'syllabus') await setAside(store, key, raw)
+  if (kind === 'syllabus' || kind === 'edit') await setAside(store, key, raw)
   await putRecord(store, kind, key, merged)
   return 'united'
 }

@@ -1,5 +1,6 @@
 /** The records that are kept, beside `Check`: one IndexedDB entry each, so that a broken one costs only itself. */
 import type { Report } from '../marking/types'
+import type { SyllabusForm } from '../syllabus'
 import type { Syllabus, Topic } from '../syllabus/types'
 
 /** The student's page of one check as it was marked: text, the topic as it stood then, and the marker's report. */
@@ -32,4 +33,15 @@ export interface KeptSyllabus {
   readonly source: string
   readonly syllabus: Syllabus
   readonly addedAtMs: number
+}
+
+/** A syllabus that is being edited, saved while typing. Nothing of it is in use until it takes the syllabus's place. */
+export interface SyllabusEdit {
+  readonly schema: 1
+  /** Of the syllabus that is edited. */
+  readonly id: string
+  /** The file that the edit was begun from. */
+  readonly source: string
+  readonly form: SyllabusForm
+  readonly savedAtMs: number
 }

@@ -1,4 +1,5 @@
 /** The room's only door: what must be known, read from a file, checked and written. */
+export * from './edit'
 export { NotationError } from './notation-error'
 export { readIdea, readWording, readWordings, writeIdea, writeWordings } from './notation'
 export { kindOfEquation, symbolsIn, type SymbolsRead } from './equation'

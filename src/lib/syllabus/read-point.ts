@@ -18,7 +18,7 @@ import { readValue } from './value'
 
 const SHAPE = {
   required: ['ref', 'text'],
-  optional: ['ideas', 'any', 'reject', 'equation', 'where', 'value', 'steps'],
+  optional: ['cue', 'ideas', 'any', 'reject', 'equation', 'where', 'value', 'steps'],
 } as const
 
 /** Refs read so far, with their lines. */
@@ -41,6 +41,7 @@ export function readPoint(
   }
   const ref = take('ref', (r, f) => refOf(r, f, seen))
   const text = take('text', textOf)?.text
+  const cue = take('cue', (r, f) => cueOf(r, f, text))
   const ideas = take('ideas', ideasOf)
   const any = take('any', (r, f) => anyOf(r, f, fields.get('ideas')))
   const reject = take('reject', textsOf)
@@ -64,6 +65,7 @@ export function readPoint(
   return {
     ref,
     text,
+    ...(cue !== undefined && { cue }),
     ideas: ideas ?? [],
     ...(any !== undefined && { any }),
     ...(reject && { reject }),
@@ -103,6 +105,29 @@ function refOf(reading: Reading, field: NamedField, seen: Seen): string | undefi
   }
   seen.set(ref, reading.placeOf(at).line)
   return ref
+}
+
+// Whoever copies the text as its cue would ask a question that answers itself.
+function cueOf(reading: Reading, field: NamedField, text: string | undefined): string | undefined {
+  const cue = lineOf(reading, field)
+  if (cue && text !== undefined && sayTheSame(cue.text, text)) {
+    return report(
+      reading,
+      cue.at,
+      cue.where,
+      'The cue is the text itself and gives the point away: a question was expected.',
+    )
+  }
+  return cue?.text
+}
+
+function sayTheSame(a: string, b: string): boolean {
+  const words = (text: string) =>
+    text
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, ' ')
+      .trim()
+  return a === b || (words(a) !== '' && words(a) === words(b))
 }
 
 function ideasOf(reading: Reading, field: Field): Idea[] | undefined {

@@ -68,7 +68,7 @@ function newerFormat(reading: Reading, { node }: Field): SyllabusMistake[] | und
 function syllabusOf(reading: Reading, root: Field): Syllabus | undefined {
   const fields = fieldsOf(reading, root, {
     required: ['format', 'title', 'topics'],
-    optional: ['note'],
+    optional: ['id', 'note'],
   })
   if (!fields) return undefined
   const format = fields.get('format')
@@ -82,7 +82,9 @@ function syllabusOf(reading: Reading, root: Field): Syllabus | undefined {
   }
   const titled = fields.get('title')
   const title = titled && lineOf(reading, titled)?.text
-  const id = title === undefined ? undefined : idFrom(reading, titled!, title)
+  const given = fields.get('id')
+  const own = given && givenId(reading, given)
+  const id = given || title === undefined ? own : idFrom(reading, titled!, title)
   const noted = fields.get('note')
   const note = noted && textOf(reading, noted)?.text
   const listed = fields.get('topics')

@@ -8,7 +8,7 @@ export const FORMAT = 1
 
 export interface Syllabus {
   readonly format: 1
-  /** Made from the title; unique among the syllabi of one user. */
+  /** Made from the title unless the file gives one; unique among the syllabi of one user. */
   readonly id: string
   readonly title: string
   readonly note?: string
@@ -29,6 +29,8 @@ export interface Point {
   readonly ref: string
   /** Word for word as the syllabus has it. */
   readonly text: string
+  /** What a drill asks for the point with; absent: drafted from the text. */
+  readonly cue?: string
   /** The key ideas in the mark scheme's notation; empty: they are drafted from the text. */
   readonly ideas: readonly Idea[]
   /** How many of the ideas make full recall; absent: all. */

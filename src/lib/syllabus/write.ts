@@ -6,24 +6,29 @@ import type { Equation, Point, Syllabus, Topic } from './types'
 /** The syllabus as a file; `readSyllabus` of it gives an equal syllabus. */
 export function writeSyllabus(syllabus: Syllabus): string {
   const { format, title, note, topics } = syllabus
-  const document = new Document(present({ format, title, note, topics: topics.map(topicFields) }), {
-    aliasDuplicateObjects: false,
-  })
+  const id = ownId(syllabus)
+  const fields = present({ format, title, id, note, topics: topics.map(topicFields) })
+  const document = new Document(fields, { aliasDuplicateObjects: false })
   spaceTopics(document)
   // Folding is left to the editor: a line of the file is a line of the text.
   return document.toString({ lineWidth: 0 })
 }
 
-function topicFields({ id, title, caution, points }: Topic): object {
-  const own = id === topicId(title) ? undefined : id
-  return present({ title, id: own, caution, points: points.map(pointFields) })
+function topicFields(topic: Topic): object {
+  const { title, caution, points } = topic
+  return present({ title, id: ownId(topic), caution, points: points.map(pointFields) })
 }
 
+/** An id is written only where the title alone would not give it. */
+const ownId = ({ id, title }: { readonly id: string; readonly title: string }) =>
+  id === topicId(title) ? undefined : id
+
 function pointFields(point: Point): object {
-  const { ref, text, ideas, any, reject, equation, value, steps } = point
+  const { ref, text, cue, ideas, any, reject, equation, value, steps } = point
   return present({
     ref: quoted(ref),
     text,
+    cue,
     any,
     ideas: ideas.length > 0 ? ideas.map((idea) => idea.written) : undefined,
     reject,

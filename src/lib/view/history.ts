@@ -3,7 +3,7 @@ import type { Outcome } from '../marking/types'
 import {
   byTime,
   dayOf,
-  decidedOutcomes,
+  marksOfToday,
   recallOf,
   sessionsOf,
   type Check,
@@ -53,10 +53,11 @@ export interface Grid {
   }[]
 }
 
-/** Oldest session first. Points come in the order of the latest session, those it no longer had after them. */
+/** Oldest session first. Points come in the order of the latest session, those it no longer had after them.
+ * A point whose meaning was edited begins anew: the sessions before have no mark of it. */
 export function gridOf(sessions: readonly Session[]): Grid {
   const decided = sessions.map(
-    ({ check }) => new Map(decidedOutcomes(check).map(({ ref, outcome }) => [ref, outcome])),
+    ({ check }) => new Map(marksOfToday(check).map(({ ref, outcome }) => [ref, outcome])),
   )
   const refs = new Set([...decided].reverse().flatMap((marks) => [...marks.keys()]))
   return {

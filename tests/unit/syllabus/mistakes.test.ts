@@ -194,7 +194,7 @@ describe('the syllabus', () => {
     {
       name: 'a field of another format',
       file: `format: 1\ntitle: S\nlevel: 2\n${topic}`,
-      says: ['3:1 the file: Known fields here: format, title, topics, note'],
+      says: ['3:1 the file: Known fields here: format, title, topics, id, note'],
     },
     {
       name: 'a field twice',

@@ -1,11 +1,11 @@
 /** One schema for each kind of record: it is the validation, and the compiler holds it to the noun. */
 import * as v from 'valibot'
 import type { Check, MarkChange, PaperQuestion, Paste, Settings } from '../../recall'
-import type { Draft, KeptSyllabus, Page } from '../types'
+import type { Draft, KeptSyllabus, Page, SyllabusEdit } from '../types'
 import { count, day, id, instantMs, spanMs } from './basic'
 import { exactly } from './exactly'
 import { outcome, report } from './marking'
-import { syllabus, topic } from './syllabus'
+import { syllabus, syllabusForm, topic } from './syllabus'
 
 const schema = v.literal(1)
 const place = { syllabusId: id, topicId: id }
@@ -36,6 +36,7 @@ export const checkSchema = exactly<Check>()(
     writingMs: spanMs,
     words: count,
     pastes: v.array(paste),
+    edited: v.optional(v.array(v.object({ ref: v.string(), now: v.nullable(v.string()) }))),
   }),
 )
 
@@ -55,6 +56,10 @@ export const draftSchema = exactly<Draft>()(
 
 export const keptSyllabusSchema = exactly<KeptSyllabus>()(
   v.object({ schema, id, source: v.string(), syllabus, addedAtMs: instantMs }),
+)
+
+export const editSchema = exactly<SyllabusEdit>()(
+  v.object({ schema, id, source: v.string(), form: syllabusForm, savedAtMs: instantMs }),
 )
 
 const marks = v.pipe(v.number(), v.finite(), v.minValue(0))

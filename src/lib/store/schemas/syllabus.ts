@@ -1,4 +1,5 @@
 import * as v from 'valibot'
+import type { SyllabusForm } from '../../syllabus'
 import type { Syllabus, Topic } from '../../syllabus/types'
 import { id } from './basic'
 import { exactly } from './exactly'
@@ -28,6 +29,7 @@ const value = v.object({
 const point = v.object({
   ref: v.string(),
   text: v.string(),
+  cue: v.optional(v.string()),
   ideas: v.array(idea),
   any: v.optional(v.number()),
   reject: v.optional(v.array(v.string())),
@@ -52,5 +54,38 @@ export const syllabus = exactly<Syllabus>()(
     title: v.string(),
     note: v.optional(v.string()),
     topics: v.array(topic),
+  }),
+)
+
+const texts = v.array(v.string())
+
+const pointForm = v.object({
+  key: id,
+  ref: v.string(),
+  text: v.string(),
+  cue: v.string(),
+  ideas: texts,
+  any: v.string(),
+  value: v.string(),
+  equation: v.string(),
+  where: v.array(v.object({ symbol: v.string(), words: v.string() })),
+  steps: texts,
+  reject: texts,
+})
+
+export const syllabusForm = exactly<SyllabusForm>()(
+  v.object({
+    id: v.string(),
+    title: v.string(),
+    note: v.string(),
+    topics: v.array(
+      v.object({
+        key: id,
+        id: v.string(),
+        title: v.string(),
+        caution: v.string(),
+        points: v.array(pointForm),
+      }),
+    ),
   }),
 )
