@@ -3,6 +3,8 @@ declare module 'virtual:syllabi' {
   const shipped: readonly {
     readonly outline: import('$lib/components/library').Outline
     readonly load: () => Promise<import('$lib/syllabus').Syllabus>
+    /** The file as its author wrote it. */
+    readonly source: () => Promise<string>
   }[]
   export default shipped
 }

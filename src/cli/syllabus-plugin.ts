@@ -9,6 +9,7 @@ import type { Syllabus } from '../lib/syllabus'
 
 const LIST = 'virtual:syllabi'
 const ONE = 'virtual:syllabus/'
+const SOURCE = 'virtual:syllabus-source/'
 /** Rollup's sign for a module that is no file. */
 const NO_FILE = '\0'
 
@@ -22,7 +23,8 @@ export function shippedSyllabi(folder = 'syllabi'): Plugin {
 
   return {
     name: 'shipped-syllabi',
-    resolveId: (id) => (id === LIST || id.startsWith(ONE) ? NO_FILE + id : undefined),
+    resolveId: (id) =>
+      id === LIST || id.startsWith(ONE) || id.startsWith(SOURCE) ? NO_FILE + id : undefined,
     async load(id) {
       if (id === NO_FILE + LIST) {
         for (const name of names()) this.addWatchFile(pathOf(name))
@@ -31,6 +33,11 @@ export function shippedSyllabi(folder = 'syllabi'): Plugin {
           syllabus: await readFile(pathOf(name)),
         }))
         return listModule(await Promise.all(files))
+      }
+      if (id.startsWith(NO_FILE + SOURCE)) {
+        const path = pathOf(id.slice((NO_FILE + SOURCE).length))
+        this.addWatchFile(path)
+        return `export default ${JSON.stringify(readFileSync(path, 'utf8'))}`
       }
       if (!id.startsWith(NO_FILE + ONE)) return undefined
       const path = pathOf(id.slice((NO_FILE + ONE).length))
@@ -55,7 +62,9 @@ function listModule(files: readonly { name: string; syllabus: Syllabus }[]): str
       ...(note === undefined ? {} : { note }),
       topics: listed,
     })
-    return `{ outline: ${outline}, load: () => import(${JSON.stringify(ONE + name)}).then((m) => m.default) }`
+    const loader = (module: string) =>
+      `() => import(${JSON.stringify(module)}).then((m) => m.default)`
+    return `{ outline: ${outline}, load: ${loader(ONE + name)}, source: ${loader(SOURCE + name)} }`
   })
   return `export default [${items.join(',\n')}]`
 }

@@ -77,6 +77,10 @@ export async function findSyllabus(id: string): Promise<Syllabus | undefined> {
 export const loadShipped = async (id: string): Promise<Syllabus | undefined> =>
   shipped.find(({ outline }) => outline.id === id)?.load()
 
+/** The file of a shipped syllabus as its author wrote it; `undefined` where none of this id ships. */
+export const loadShippedSource = async (id: string): Promise<string | undefined> =>
+  shipped.find(({ outline }) => outline.id === id)?.source()
+
 export function outlineOf({ id, title, note, topics }: Syllabus): Outline {
   return {
     id,

@@ -80,9 +80,15 @@ const said = fc
 const method = fc
   .record({ steps: ideas, reject }, { requiredKeys: ['steps'] })
   .map((some) => ({ ideas: [], ...some }))
+const alike = (a: string, b: string) =>
+  a.replace(/[^\p{L}\p{N}]/gu, '').toLowerCase() === b.replace(/[^\p{L}\p{N}]/gu, '').toLowerCase()
 const point = fc
   .tuple(line, text, fc.oneof(said, method))
   .map(([ref, words, rest]): Point => ({ ref, text: words, ...rest }))
+const asked = fc
+  .tuple(point, line)
+  .filter(([{ text: words }, cue]) => !alike(words, cue))
+  .map(([one, cue]): Point => ({ ...one, cue }))
 
 const topic = fc
   .record(
@@ -90,7 +96,7 @@ const topic = fc
       title,
       caution: text,
       ownId: fc.constantFrom('own-id', 'own-id-2', '海岸'),
-      points: fc.array(point, { minLength: 1, maxLength: 3 }),
+      points: fc.array(fc.oneof(point, asked), { minLength: 1, maxLength: 3 }),
     },
     { requiredKeys: ['title', 'points'] },
   )

@@ -22,6 +22,6 @@ export {
   setTopic,
 } from './operations'
 export { beginEdits, changeEdits, redoEdit, undoEdit, type Edits } from './history'
-export { readForm, type FieldPath, type FormRead } from './read-form'
+export { readForm, readTopic, type FieldPath, type FormRead } from './read-form'
 export { editSource } from './edit-source'
 export { pointsSince, sameMeaning, type IdeasOf, type PointSince } from './meaning'

@@ -1,0 +1,78 @@
+/** What a changed syllabus means for the checks that are kept, told before it is put in use; and putting it in use. */
+import { marksOfToday, type Check, type EditedPoint } from '$lib/recall'
+import { changeSyllabus, getPage, listChecks, type KeptSyllabus, type Page } from '$lib/store'
+import { pointsSince, readIdea, type Idea, type Point, type Syllabus } from '$lib/syllabus'
+
+export interface Ahead {
+  readonly id: string
+  /** Checks of this syllabus that are kept. */
+  readonly checks: number
+  /** Points that have been checked and begin anew. */
+  readonly anew: readonly { readonly ref: string; readonly topic: string }[]
+  /** Topics that have been checked and are gone: their checks stay. */
+  readonly gone: readonly string[]
+  /** For each check by id what became of its points. */
+  readonly edited: ReadonlyMap<string, readonly EditedPoint[]>
+}
+
+/** The ideas that a point of a topic is marked by where its author gave none, by ref. */
+export type DraftedOf = (topicId: string) => Promise<Readonly<Record<string, readonly string[]>>>
+
+/** Rejects where the checks cannot be read: then nothing can be said, and nothing is changed. */
+export async function lookAhead(now: Syllabus, draftedOf: DraftedOf): Promise<Ahead> {
+  const { checks } = await listChecks()
+  const own = checks.filter(({ syllabusId }) => syllabusId === now.id)
+  const edited = new Map<string, readonly EditedPoint[]>()
+  for (const check of own) {
+    const page = await getPage(check.id)
+    const topic = now.topics.find(({ id }) => id === check.topicId)
+    if (!page || !topic) continue
+    const drafted = topic.points.some(({ ideas }) => ideas.length === 0)
+      ? await draftedOf(topic.id)
+      : {}
+    const ideasOf = ideasBy(page, topic.points, drafted)
+    edited.set(check.id, pointsSince(page.topic.points, topic.points, ideasOf))
+  }
+  const anew = now.topics.flatMap((topic) => {
+    const before = own.filter(({ topicId }) => topicId === topic.id)
+    const after = before.map((check) => ({ ...check, edited: edited.get(check.id) ?? [] }))
+    const [was, is] = [seenRefs(before), seenRefs(after)]
+    return topic.points
+      .filter(({ ref }) => was.has(ref) && !is.has(ref))
+      .map(({ ref }) => ({ ref, topic: topic.title }))
+  })
+  const gone = new Map(
+    own
+      .filter(({ topicId }) => !now.topics.some(({ id }) => id === topicId))
+      .map(({ topicId, topicTitle }) => [topicId, topicTitle]),
+  )
+  return { id: now.id, checks: own.length, anew, gone: [...gone.values()], edited }
+}
+
+const seenRefs = (checks: readonly Check[]): ReadonlySet<string> =>
+  new Set(checks.flatMap(marksOfToday).map(({ ref }) => ref))
+
+/** Of the page's points the ideas that it was marked by then; of today's those that would be drafted now. */
+function ideasBy(
+  page: Page,
+  today: readonly Point[],
+  drafted: Readonly<Record<string, readonly string[]>>,
+): (point: Point) => readonly Idea[] {
+  const now = new Set(today)
+  return (point) => {
+    if (point.ideas.length > 0) return point.ideas
+    const then = page.report.points.find(({ ref }) => ref === point.ref)?.ideas ?? []
+    const written = now.has(point)
+      ? (drafted[point.ref] ?? [])
+      : then.filter(({ kind }) => kind === 'idea').map(({ idea }) => idea)
+    try {
+      return written.map(readIdea)
+    } catch {
+      return []
+    }
+  }
+}
+
+/** Puts a syllabus in use; without one the user's copy goes and the shipped one is there again. */
+export const putInUse = (ahead: Ahead, kept?: KeptSyllabus): Promise<void> =>
+  changeSyllabus({ id: ahead.id, edited: ahead.edited, ...(kept ? { kept } : {}) })
