@@ -1,7 +1,15 @@
 /** What a changed syllabus means for the checks that are kept, told before it is put in use; and putting it in use. */
 import { marksOfToday, type Check, type EditedPoint } from '$lib/recall'
 import { changeSyllabus, getPage, listChecks, type KeptSyllabus, type Page } from '$lib/store'
-import { pointsSince, readIdea, type Idea, type Point, type Syllabus } from '$lib/syllabus'
+import {
+  pointsSince,
+  readIdea,
+  type Idea,
+  type Point,
+  type Syllabus,
+  type Topic,
+} from '$lib/syllabus'
+import type { Report } from '$lib/marking'
 
 export interface Ahead {
   readonly id: string
@@ -15,8 +23,19 @@ export interface Ahead {
   readonly edited: ReadonlyMap<string, readonly EditedPoint[]>
 }
 
-/** The ideas that a point of a topic is marked by where its author gave none, by ref. */
-export type DraftedOf = (topicId: string) => Promise<Readonly<Record<string, readonly string[]>>>
+/** The ideas that points are marked by where their author gave none, by ref. */
+type Drafted = Readonly<Record<string, readonly string[]>>
+export type DraftedOf = (topic: Topic) => Promise<Drafted>
+
+export const draftedIn = ({ points }: Report): Drafted =>
+  Object.fromEntries(
+    points
+      .filter(({ drafted }) => drafted)
+      .map(({ ref, ideas }) => [
+        ref,
+        ideas.filter(({ kind }) => kind === 'idea').map(({ idea }) => idea),
+      ]),
+  )
 
 /** Rejects where the checks cannot be read: then nothing can be said, and nothing is changed. */
 export async function lookAhead(now: Syllabus, draftedOf: DraftedOf): Promise<Ahead> {
@@ -28,7 +47,7 @@ export async function lookAhead(now: Syllabus, draftedOf: DraftedOf): Promise<Ah
     const topic = now.topics.find(({ id }) => id === check.topicId)
     if (!page || !topic) continue
     const drafted = topic.points.some(({ ideas }) => ideas.length === 0)
-      ? await draftedOf(topic.id)
+      ? await draftedOf(topic)
       : {}
     const ideasOf = ideasBy(page, topic.points, drafted)
     edited.set(check.id, pointsSince(page.topic.points, topic.points, ideasOf))
@@ -53,23 +72,22 @@ const seenRefs = (checks: readonly Check[]): ReadonlySet<string> =>
   new Set(checks.flatMap(marksOfToday).map(({ ref }) => ref))
 
 /** Of the page's points the ideas that it was marked by then; of today's those that would be drafted now. */
-function ideasBy(
-  page: Page,
-  today: readonly Point[],
-  drafted: Readonly<Record<string, readonly string[]>>,
-): (point: Point) => readonly Idea[] {
+function ideasBy(page: Page, today: readonly Point[], draftedNow: Drafted) {
   const now = new Set(today)
-  return (point) => {
+  const draftedThen = draftedIn(page.report)
+  return (point: Point): readonly Idea[] => {
     if (point.ideas.length > 0) return point.ideas
-    const then = page.report.points.find(({ ref }) => ref === point.ref)?.ideas ?? []
-    const written = now.has(point)
-      ? (drafted[point.ref] ?? [])
-      : then.filter(({ kind }) => kind === 'idea').map(({ idea }) => idea)
-    try {
-      return written.map(readIdea)
-    } catch {
-      return []
-    }
+    const drafted = now.has(point) ? draftedNow : draftedThen
+    return (drafted[point.ref] ?? []).flatMap(readable)
+  }
+}
+
+/** Of an older marker's notation nothing can be said. */
+function readable(written: string): Idea[] {
+  try {
+    return [readIdea(written)]
+  } catch {
+    return []
   }
 }
 
