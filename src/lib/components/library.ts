@@ -1,7 +1,9 @@
 /** Every syllabus there is: those that ship with the app and those that the user brought. */
 import shipped from 'virtual:syllabi'
 import { listSyllabi, StoreError } from '$lib/store'
+import type { Settings, TopicPlace } from '$lib/recall'
 import type { Syllabus, Topic } from '$lib/syllabus'
+import { takenIds } from '$lib/view/shelf'
 
 /** A syllabus without its points: enough for every list, and nothing that a blank page may give away. */
 export interface Outline {
@@ -46,6 +48,19 @@ export async function openLibrary(): Promise<Library> {
     .filter(({ id }) => !own.some((syllabus) => syllabus.id === id))
     .map((outline) => ({ ...outline, shipped: true, replaces: false }))
   return { syllabi: [...others, ...own], unreadable, ...(fault === undefined ? {} : { fault }) }
+}
+
+/**
+ * The syllabi that somebody works with, in the library's order: what they brought, and the shipped ones that they took.
+ * Until they chose any, a shipped one is taken by a check or a draft. Empty on a first visit.
+ */
+export function syllabiInUse<T extends Pick<ListedSyllabus, 'id' | 'shipped' | 'topics'>>(
+  syllabi: readonly T[],
+  settings: Pick<Settings, 'syllabusIds'>,
+  worked: readonly Pick<TopicPlace, 'syllabusId'>[],
+): readonly T[] {
+  const taken = takenIds(settings, worked)
+  return syllabi.filter(({ id, shipped }) => !shipped || taken.includes(id))
 }
 
 /** A topic's title and number of points; `undefined` where there is no such topic. */

@@ -1,6 +1,13 @@
 /** A draft -> a marked check that is kept, or, where it cannot be kept, held in memory. */
 import type { Check } from '$lib/recall'
-import { addCheck, listChecks, removeDraft, type Draft } from '$lib/store'
+import {
+  addCheck,
+  changeSettings,
+  getSettings,
+  listChecks,
+  removeDraft,
+  type Draft,
+} from '$lib/store'
 import { lastMarked } from './last-marked'
 import { findTopic } from './library'
 import { markInWorker, type MarkRun } from './marker'
@@ -36,6 +43,7 @@ export function markDraft(draft: Draft): DraftRun {
     try {
       await addCheck(records.check, records.page)
       await removeDraft(draft.syllabusId, draft.topicId)
+      await takeUp(draft.syllabusId)
     } catch (error) {
       // The marked page shows it from memory and says so; the draft stays where it is.
       lastMarked.current = { ...records, fault: messageOf(error) }
@@ -47,6 +55,18 @@ export function markDraft(draft: Draft): DraftRun {
 
 export const messageOf = (error: unknown): string =>
   error instanceof Error ? error.message : String(error)
+
+/** A syllabus that was taken off the shelf and is checked after all is in use again, so that Today has the topic. */
+async function takeUp(syllabusId: string): Promise<void> {
+  const left = (ids: readonly string[] | undefined) =>
+    ids !== undefined && !ids.includes(syllabusId)
+  if (!left((await getSettings()).syllabusIds)) return
+  await changeSettings((settings) =>
+    left(settings.syllabusIds)
+      ? { ...settings, syllabusIds: [...(settings.syllabusIds ?? []), syllabusId] }
+      : settings,
+  )
+}
 
 /** Where they cannot be read, the clock alone dates the check. */
 async function earlierChecks({ syllabusId, topicId }: Draft): Promise<Check[]> {

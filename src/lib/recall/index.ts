@@ -18,6 +18,7 @@ export { explainStatus, runOf, statusOf, type StatusReason } from './status'
 export { gapShare, nextDate, type NextDate, type NextReason } from './next-date'
 export { marksOfToday } from './edited'
 export { openGaps, pointHistories, type Seen } from './points'
+export { howLong, type HowLong } from './how-long'
 export { planTopic, type TopicPlan } from './plan'
 export { whatFirst, type FirstTopic, type PartReason, type WeighedReason } from './first'
 export {

@@ -56,12 +56,18 @@ function laterEdit(here: SyllabusEdit, there: SyllabusEdit): SyllabusEdit {
   return there.savedAtMs > here.savedAtMs ? there : here
 }
 
-/** This device's own settings, with the exams and ratings that only the backup has. */
+/** This device's own settings, with the exams, ratings and syllabi that only the backup has, and what is not set here. */
 function mergeSettings(here: Settings, there: Settings): Settings {
   const newExams = there.exams.filter((exam) => !here.exams.some((mine) => sameJson(mine, exam)))
   const newRatings = there.ratings.filter((r) => !here.ratings.some((mine) => sameTopic(mine, r)))
+  const taken =
+    here.syllabusIds && there.syllabusIds
+      ? [...new Set([...here.syllabusIds, ...there.syllabusIds])]
+      : undefined
   return {
+    ...there,
     ...here,
+    ...(taken ? { syllabusIds: taken } : {}),
     exams: [...here.exams, ...newExams],
     ratings: [...here.ratings, ...newRatings],
   }

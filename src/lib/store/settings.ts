@@ -13,3 +13,15 @@ export const getSettings = (): Promise<Settings> =>
 
 export const saveSettings = (settings: Settings): Promise<void> =>
   writing((store) => putRecord(store, 'settings', SETTINGS_KEY, settings))
+
+/**
+ * Changes the settings as they are kept now, whatever this page read before: another window may have changed them
+ * since. Gives them as they are then.
+ */
+export const changeSettings = (change: (settings: Settings) => Settings): Promise<Settings> =>
+  writing(async (store) => {
+    const read = readRecord('settings', await rawRecord(store, SETTINGS_KEY))
+    const changed = change(read.ok ? read.record : defaultSettings)
+    await putRecord(store, 'settings', SETTINGS_KEY, changed)
+    return changed
+  })

@@ -15,3 +15,22 @@ export const syllabusHref = (syllabusId: string): string =>
 
 export const editHref = (syllabusId: string): string =>
   `/edit?syllabus=${encodeURIComponent(syllabusId)}`
+
+/** The gaps of one check, or of a topic as they stand now. */
+export const drillHref = (of: { readonly check: string } | TopicPlace): string =>
+  `/drill?${query(of)}`
+
+/** What is missing, on one page for the wall: of one check, or of a topic. */
+export const sheetHref = (of: { readonly check: string } | TopicPlace): string =>
+  `/sheet?${query(of)}`
+
+/** Marks on exam questions of a topic. */
+export const papersHref = (place: TopicPlace): string => `/papers?${query(place)}`
+
+/** Where exam dates are set. */
+export const EXAMS_HREF = '/settings#exams'
+
+const query = (of: { readonly check: string } | TopicPlace): string =>
+  'check' in of
+    ? `check=${encodeURIComponent(of.check)}`
+    : `syllabus=${encodeURIComponent(of.syllabusId)}&topic=${encodeURIComponent(of.topicId)}`

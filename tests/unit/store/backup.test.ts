@@ -163,6 +163,17 @@ describe('a backup restored where work went on', () => {
     })
   })
 
+  test('settings that only the backup has are taken, and the syllabi of both', async () => {
+    await store.saveSettings({ ...someSettings, minutesADay: 60, syllabusIds: ['shores'] })
+    const backup = await throughAFile()
+    await store.saveSettings({ ...someSettings, syllabusIds: ['trade'] })
+    await store.importAll(backup)
+    expect(await store.getSettings()).toMatchObject({
+      minutesADay: 60,
+      syllabusIds: ['trade', 'shores'],
+    })
+  })
+
   test('mends a record that is broken here, and keeps the broken one', async () => {
     await fill()
     const backup = await throughAFile()

@@ -158,6 +158,18 @@ describe('syllabi, papers, settings', () => {
     expect(await store.getSettings()).toEqual(someSettings)
   })
 
+  test('settings that two windows change at once keep both changes', async () => {
+    await Promise.all([
+      store.changeSettings((now) => ({ ...now, minutesADay: 45 })),
+      store.changeSettings((now) => ({ ...now, sessionsNeeded: 4 })),
+    ])
+    expect(await store.getSettings()).toEqual({
+      ...defaultSettings,
+      minutesADay: 45,
+      sessionsNeeded: 4,
+    })
+  })
+
   test.each([
     {
       why: 'a day that does not exist',
