@@ -105,6 +105,40 @@ describe('a syllabus that was brought', () => {
   })
 })
 
+describe('taking one away', () => {
+  test('as a file, a table or a package; on paper all of its points', async () => {
+    const given: string[] = []
+    vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function (
+      this: HTMLAnchorElement,
+    ) {
+      given.push(this.download)
+    })
+    vi.stubGlobal(
+      'URL',
+      Object.assign(URL, { createObjectURL: () => 'blob:x', revokeObjectURL: () => undefined }),
+    )
+    const print = vi.fn()
+    vi.stubGlobal('print', print)
+    await bring()
+    const user = await open()
+    const row = within(rowOf('Rock pools'))
+    for (const name of ['Its own file', 'A table', 'Open standard']) {
+      await user.click(row.getByText(name))
+      await waitFor(() =>
+        expect(screen.getByText(/was given to the browser to save/)).toBeVisible(),
+      )
+    }
+    await waitFor(() =>
+      expect(given).toEqual(['rock-pools.yaml', 'rock-pools.csv', 'rock-pools.case.json']),
+    )
+    await user.click(row.getByText('Print'))
+    await waitFor(() => expect(print).toHaveBeenCalledOnce())
+    expect(screen.getByText('Limpets graze algae.')).toBeInTheDocument()
+    dispatchEvent(new Event('afterprint'))
+    await waitFor(() => expect(screen.queryByText('Limpets graze algae.')).toBeNull())
+  })
+})
+
 test('where nothing can be kept the shipped syllabi are there, and the fault is told', async () => {
   vi.stubGlobal('indexedDB', undefined)
   await open()

@@ -1,5 +1,6 @@
 /** The room's only door: what must be known, read from a file, checked and written. */
 export * from './edit'
+export * from './export'
 export { NotationError } from './notation-error'
 export { readIdea, readWording, readWordings, writeIdea, writeWordings } from './notation'
 export { kindOfEquation, symbolsIn, type SymbolsRead } from './equation'
