@@ -1,4 +1,5 @@
 /** The shelf of syllabi in a real browser: looked at, added, taken off, removed, by mouse and by keyboard alone. */
+import { readFileSync } from 'node:fs'
 import type { Page } from '@playwright/test'
 import { expect, expectNoSideways, expectNoViolations, test, topic } from './app'
 
@@ -50,6 +51,42 @@ test('no point is on the page until somebody looks', async ({ page }) => {
   await row(page, SHORES).waitFor()
   const before = await page.content()
   for (const { text } of topic.points) expect(before).not.toContain(text)
+})
+
+test('one is taken away: its own file byte for byte, a table, a package, and all of it on paper', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    window.print = () => document.body.setAttribute('data-printed', '')
+  })
+  await page.goto('/syllabi')
+  await row(page, SHORES).getByText('Save, print or share').click()
+  await expectNoViolations(page)
+  const saved = async (name: string) => {
+    const waiting = page.waitForEvent('download')
+    await row(page, SHORES).getByRole('button', { name }).click()
+    const download = await waiting
+    return {
+      name: download.suggestedFilename(),
+      text: readFileSync(await download.path(), 'utf8'),
+    }
+  }
+  const source = readFileSync('syllabi/shoreline-science-2.yaml', 'utf8')
+  expect(await saved('Its own file')).toEqual({
+    name: 'shoreline-science-level-2.yaml',
+    text: source,
+  })
+  expect((await saved('A table')).text).toContain(topic.points[0]!.text)
+  expect((await saved('Open standard')).text).toContain('"caseVersion": "1.1"')
+
+  await row(page, SHORES).getByRole('button', { name: 'Print' }).click()
+  await expect(page.locator('body[data-printed]')).toHaveCount(1)
+  await page.emulateMedia({ media: 'print' })
+  await expect(page.getByText(topic.points[0]!.text)).toBeVisible()
+  await expect(page.getByRole('button')).toHaveCount(0)
+  await page.emulateMedia({ media: 'screen' })
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')))
+  await expect(row(page, SHORES).getByRole('button', { name: 'Print' })).toBeVisible()
 })
 
 test('the checks of a removed syllabus are found at the end of the page and open', async ({

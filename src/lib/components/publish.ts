@@ -1,5 +1,6 @@
 /** What a changed syllabus means for the checks that are kept, told before it is put in use; and putting it in use. */
 import { marksOfToday, type Check, type EditedPoint } from '$lib/recall'
+import { openExaminer } from './editor/examiner'
 import { changeSyllabus, getPage, listChecks, type KeptSyllabus, type Page } from '$lib/store'
 import {
   pointsSince,
@@ -25,9 +26,8 @@ export interface Ahead {
 
 /** The ideas that points are marked by where their author gave none, by ref. */
 type Drafted = Readonly<Record<string, readonly string[]>>
-export type DraftedOf = (topic: Topic) => Promise<Drafted>
 
-export const draftedIn = ({ points }: Report): Drafted =>
+const draftedIn = ({ points }: Report): Drafted =>
   Object.fromEntries(
     points
       .filter(({ drafted }) => drafted)
@@ -38,7 +38,17 @@ export const draftedIn = ({ points }: Report): Drafted =>
   )
 
 /** Rejects where the checks cannot be read: then nothing can be said, and nothing is changed. */
-export async function lookAhead(now: Syllabus, draftedOf: DraftedOf): Promise<Ahead> {
+export async function lookAhead(now: Syllabus): Promise<Ahead> {
+  // Drafts are the marker's, away from the page; it starts only where a point has no ideas of its own.
+  const examiner = openExaminer()
+  try {
+    return await ahead(now, async (topic) => draftedIn(await examiner.mark(topic, '')))
+  } finally {
+    examiner.close()
+  }
+}
+
+async function ahead(now: Syllabus, draftedOf: (topic: Topic) => Promise<Drafted>): Promise<Ahead> {
   const { checks } = await listChecks()
   const own = checks.filter(({ syllabusId }) => syllabusId === now.id)
   const edited = new Map<string, readonly EditedPoint[]>()
@@ -94,3 +104,7 @@ function readable(written: string): Idea[] {
 /** Puts a syllabus in use; without one the user's copy goes and the shipped one is there again. */
 export const putInUse = (ahead: Ahead, kept?: KeptSyllabus): Promise<void> =>
   changeSyllabus({ id: ahead.id, edited: ahead.edited, ...(kept ? { kept } : {}) })
+
+/** Keeps a syllabus that was brought; where one of its id is here already, its points are told apart by what they ask. */
+export const keepSyllabus = async (kept: KeptSyllabus): Promise<void> =>
+  putInUse(await lookAhead(kept.syllabus), kept)

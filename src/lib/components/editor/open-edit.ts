@@ -3,9 +3,7 @@ import { getEdit, listSyllabi, StoreError } from '$lib/store'
 import { emptyForm, formOf, readSyllabus, writeSyllabus } from '$lib/syllabus'
 import { loadShipped, loadShippedSource } from '../library'
 import type { Begun } from './edit-session.svelte'
-
-/** Under which a new syllabus is kept while it has no id of its own: no title gives this one. */
-const NEW = '+new'
+import { NEW_EDIT } from './new-edit'
 
 export interface OpenEdit extends Begun {
   readonly title: string
@@ -31,7 +29,7 @@ export async function openEdit(id: string): Promise<OpenEdit | undefined> {
   const shipped = id === '' ? undefined : await loadShipped(id)
   const syllabus = own?.syllabus ?? shipped
   if (id !== '' && !syllabus) return undefined
-  const key = id === '' ? NEW : id
+  const key = id === '' ? NEW_EDIT : id
   const edit = await getEdit(key).catch(() => undefined)
   const source = syllabus ? (own?.source ?? (await loadShippedSource(id)) ?? '') : ''
   const inUse = syllabus ? formOf(syllabus) : emptyForm()
