@@ -157,6 +157,7 @@ test('the user’s copy stands in for the shipped one, and there is a way back',
   await page.getByRole('dialog').getByRole('button', { name: 'Go back' }).click()
   await expect(page.getByText('is in use again', { exact: false })).toBeVisible()
   await page.goto('/')
+  await page.getByText(/other topics of Shoreline Science/).click()
   await expect(page.getByRole('link', { name: `Check ${topic.title}`, exact: true })).toBeVisible()
 })
 

@@ -15,6 +15,8 @@ async function tabTo(page: Page, wanted: Locator): Promise<void> {
 
 test('the whole path by keyboard alone', async ({ page }) => {
   await page.goto('/')
+  await tabTo(page, page.getByText(/other topics of Shoreline Science/))
+  await page.keyboard.press('Enter')
   await tabTo(page, page.getByRole('link', { name: `Check ${topic.title}`, exact: true }))
   await page.keyboard.press('Enter')
 

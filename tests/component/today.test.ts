@@ -4,14 +4,21 @@ import userEvent from '@testing-library/user-event'
 import { describe, expect, test, vi } from 'vitest'
 import ThemeSwitch from '$lib/components/ThemeSwitch.svelte'
 import type { Check } from '$lib/recall'
-import { addCheck, putSyllabus, saveDraft, type Page } from '$lib/store'
+import { defaultSettings } from '$lib/recall'
+import { addCheck, getSettings, putSyllabus, saveDraft, saveSettings, type Page } from '$lib/store'
 import TodayPage from '../../src/routes/+page.svelte'
 
 const DRIFT = { syllabusId: 'shoreline-science-level-2', topicId: 'longshore-drift' }
 const DAY_MS = 86_400_000
 
-/** A check of three points, one of them full, made some days ago. */
-async function checked(daysAgo: number, place = DRIFT) {
+const MARKS: Check['marks'] = [
+  { ref: '2.1', outcome: 'full' },
+  { ref: '2.2', outcome: 'missed' },
+  { ref: '2.3', outcome: 'partial' },
+]
+
+/** A check, made some days ago; of three points, one of them full, unless told otherwise. */
+async function checked(daysAgo: number, place = DRIFT, marks = MARKS) {
   const id = `${place.topicId}-${daysAgo}`
   const topic = { id: place.topicId, title: 'Longshore drift', points: [] }
   const check: Check = {
@@ -22,11 +29,7 @@ async function checked(daysAgo: number, place = DRIFT) {
     topicTitle: topic.title,
     atMs: Date.now() - daysAgo * DAY_MS,
     zone: 'UTC',
-    marks: [
-      { ref: '2.1', outcome: 'full' },
-      { ref: '2.2', outcome: 'missed' },
-      { ref: '2.3', outcome: 'partial' },
-    ],
+    marks,
     changes: [],
     marker: '1',
     writingMs: 0,
@@ -49,47 +52,71 @@ const draft = (text: string) => ({
   pastes: [],
 })
 
-const rowOf = (title: string) =>
-  screen
-    .getAllByRole('listitem')
-    .find((row) => within(row).queryByRole('heading', { level: 3, name: title }))!
-
 async function open() {
   render(TodayPage)
-  await screen.findByRole('heading', { level: 2, name: /Shoreline Science/ })
+  await screen.findByRole('heading', { level: 1, name: /^(?!Today$)/ })
 }
 
+const heading = () => screen.getByRole('heading', { level: 1 })
+
+/** A syllabus of the student's own, with so many topics of one point. */
+async function brought(count: number) {
+  const topics = Array.from({ length: count }, (_, i) => ({
+    id: `t${i + 1}`,
+    title: `Bread ${i + 1}`,
+    points: [{ ref: String(i + 1), text: 'Salt.', ideas: [] }],
+  }))
+  const syllabus = { format: 1 as const, id: 'baking', title: 'Baking', topics }
+  await putSyllabus({ schema: 1, id: 'baking', source: '', syllabus, addedAtMs: 1 })
+}
+
+/** Full checks of a topic, so many days ago each. */
+async function full(topicId: string, ...daysAgo: number[]) {
+  for (const days of daysAgo)
+    await checked(days, { syllabusId: 'baking', topicId }, [{ ref: '1', outcome: 'full' }])
+}
+
+const inDays = (days: number) => new Date(Date.now() + days * DAY_MS).toISOString().slice(0, 10)
+
 describe('a first visit', () => {
-  test('says what to do, and lists every topic with a way to check it', async () => {
+  test('says what to do, with a topic to try it on', async () => {
     await open()
-    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('What do you remember?')
-    const row = within(rowOf('Longshore drift'))
-    expect(row.getByText('Not checked yet')).toBeVisible()
-    expect(row.getByText(/12 points/)).toBeVisible()
-    expect(row.getByRole('link', { name: 'Check Longshore drift' })).toHaveAttribute(
+    expect(heading()).toHaveTextContent('What do you remember?')
+    const shores = within(screen.getByRole('region', { name: /Shoreline Science/ }))
+    expect(shores.getAllByText(/^12 points, about 18 minutes/)[0]).toBeVisible()
+    expect(shores.getByRole('link', { name: 'Check Waves and tides' })).toHaveAttribute(
       'href',
-      '/check?syllabus=shoreline-science-level-2&topic=longshore-drift',
+      '/check?syllabus=shoreline-science-level-2&topic=waves-and-tides',
     )
+    expect(screen.getByRole('link', { name: /your own syllabus/ })).toHaveAttribute(
+      'href',
+      '/bring',
+    )
+    expect(screen.getByRole('link', { name: /Look inside/ })).toHaveAttribute('href', '/syllabi')
   })
 
-  test('has the caution of a practical topic by the topic', async () => {
+  test('the other topics are one tap away, with the caution of a practical one', async () => {
     await open()
-    expect(within(rowOf('Longshore drift')).getByText(/never work alone/)).toBeInTheDocument()
-    expect(within(rowOf('Waves and tides')).queryByText(/Caution/)).toBeNull()
+    const other = screen
+      .getByRole('heading', { name: 'Longshore drift', hidden: true })
+      .closest('.row')!
+    expect(other).not.toBeVisible()
+    await userEvent.setup().click(screen.getByText('7 other topics of Shoreline Science, Level 2'))
+    expect(other).toBeVisible()
+    expect(within(other as HTMLElement).getByText(/never work alone/)).toBeInTheDocument()
   })
 })
 
 describe('with checks', () => {
-  test('the topic that is due comes first, with the reason', async () => {
+  test('the topic that is due comes first, with the reason and the time it takes', async () => {
     await checked(3)
     await open()
-    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Longshore drift')
+    expect(heading()).toHaveTextContent('Longshore drift')
     expect(screen.getByText(/The last check had 1 of 3 points full/)).toBeVisible()
-    expect(screen.getByRole('link', { name: 'Write what you remember' })).toHaveAttribute(
-      'href',
-      expect.stringContaining('topic=longshore-drift'),
-    )
-    expect(within(rowOf('Longshore drift')).getByText('Gaps')).toBeVisible()
+    expect(screen.getByText(/The last check had.*About 18 minutes for 12 points/s)).toBeVisible()
+    expect(
+      screen.getByRole('link', { name: 'Write what you remember of Longshore drift' }),
+    ).toHaveAttribute('href', expect.stringContaining('topic=longshore-drift'))
   })
 
   test('the gaps of today’s check are offered once more', async () => {
@@ -97,19 +124,130 @@ describe('with checks', () => {
     await open()
     const again = within(screen.getByRole('region', { name: 'The gaps once more today' }))
     expect(again.getByText('2 points not full')).toBeVisible()
-    expect(again.getByRole('link', { name: /Read them/ })).toHaveAttribute(
+    expect(again.getByRole('link', { name: /^Read/ })).toHaveAttribute(
       'href',
       `/marked?check=${id}`,
     )
+    expect(again.getByRole('link', { name: /^Write them/ })).toHaveAttribute(
+      'href',
+      '/drill?syllabus=shoreline-science-level-2&topic=longshore-drift',
+    )
   })
 
-  test('an example that ships never comes before a syllabus that was brought', async () => {
-    const topic = { id: 'bread', title: 'Bread', points: [{ ref: '1', text: 'Salt.', ideas: [] }] }
-    const syllabus = { format: 1 as const, id: 'baking', title: 'Baking', topics: [topic] }
-    await putSyllabus({ schema: 1, id: 'baking', source: '', syllabus, addedAtMs: 1 })
-    await checked(0, { syllabusId: 'baking', topicId: 'bread' })
+  test('an example that nobody took is not among the topics of somebody with a syllabus', async () => {
+    await brought(1)
     await open()
-    expect(screen.getByRole('heading', { level: 1 })).toHaveTextContent('Bread')
+    expect(heading()).toHaveTextContent('Bread 1')
+    expect(screen.queryByText('Longshore drift')).toBeNull()
+  })
+
+  test('sixty topics: the list is cut, and all of it is one tap away', async () => {
+    await brought(60)
+    await open()
+    const fresh = within(screen.getByRole('region', { name: /^Not checked yet/ }))
+    expect(fresh.getAllByRole('listitem')).toHaveLength(8)
+    await userEvent.setup().click(fresh.getByRole('button', { name: /^Show all 59/ }))
+    expect(fresh.getAllByRole('listitem')).toHaveLength(59)
+    expect(fresh.getByRole('link', { name: 'Check Bread 60' })).toBeVisible()
+  })
+
+  test('nothing is due: says so, and when the next is', async () => {
+    await brought(1)
+    await full('t1', 0)
+    await open()
+    expect(heading()).toHaveTextContent('Nothing is due today')
+    expect(screen.getByText(/The next is Bread 1, tomorrow/)).toBeVisible()
+  })
+
+  test('every topic finished: says so, and when to look again', async () => {
+    await brought(2)
+    await full('t1', 12, 6, 1)
+    await full('t2', 12, 6, 2)
+    await open()
+    expect(heading()).toHaveTextContent('Every topic is finished')
+    expect(screen.getByText(/the next look is at Bread 2/)).toBeVisible()
+  })
+
+  test('a syllabus without topics is not finished', async () => {
+    await brought(0)
+    await open()
+    expect(heading()).toHaveTextContent('There is nothing to check yet')
+  })
+})
+
+describe('exams', () => {
+  test('the days to each are counted, the nearest first', async () => {
+    await brought(3)
+    await saveSettings({
+      ...defaultSettings,
+      exams: [
+        { syllabusId: 'baking', day: inDays(30), title: 'Paper 2', topicIds: ['t3'] },
+        { syllabusId: 'baking', day: inDays(12), title: 'Paper 1' },
+      ],
+    })
+    await open()
+    const exams = within(screen.getByRole('region', { name: 'Exams' })).getAllByRole('listitem')
+    expect(exams.map(({ textContent }) => textContent.replace(/\s+/g, ' ').trim())).toEqual([
+      expect.stringMatching(/^Paper 1 in 12 days .*, all topics$/),
+      expect.stringMatching(/^Paper 2 in 30 days .*, 1 topic$/),
+    ])
+  })
+
+  test('an exam that is over is told, with a way to set the next', async () => {
+    await brought(1)
+    await saveSettings({
+      ...defaultSettings,
+      exams: [{ syllabusId: 'baking', day: inDays(-4), title: 'Paper 1' }],
+    })
+    await open()
+    expect(screen.getByText(/Paper 1 was 4 days ago/)).toBeVisible()
+    expect(screen.getByRole('link', { name: /Set the next date/ })).toHaveAttribute(
+      'href',
+      '/settings#exams',
+    )
+  })
+
+  test('the night before leads to the points most at risk', async () => {
+    await brought(1)
+    await saveSettings({
+      ...defaultSettings,
+      exams: [{ syllabusId: 'baking', day: inDays(1), title: 'Paper 1' }],
+    })
+    await open()
+    expect(screen.getByRole('link', { name: 'Tonight' })).toHaveAttribute('href', '/tonight')
+  })
+})
+
+describe('the student’s own rating', () => {
+  test('is kept, is told, and moves the topic up', async () => {
+    const user = userEvent.setup()
+    await brought(3)
+    await open()
+    await user.selectOptions(screen.getByRole('combobox', { name: /Bread 3 is/ }), 'hard')
+    await vi.waitFor(() => expect(heading()).toHaveTextContent('Bread 3'))
+    expect(screen.getByText(/You find it hard/)).toBeVisible()
+    expect(screen.getByText(/Bread 3 is hard for you. Kept/)).toBeInTheDocument()
+    expect(screen.getByRole('combobox', { name: /Bread 3 is/ })).toHaveFocus()
+    expect((await getSettings()).ratings).toEqual([
+      { syllabusId: 'baking', topicId: 't3', rating: 'hard' },
+    ])
+    await user.selectOptions(screen.getByRole('combobox', { name: /Bread 3 is/ }), 'not rated')
+    await vi.waitFor(() => expect(heading()).toHaveTextContent('Bread 1'))
+    expect((await getSettings()).ratings).toEqual([])
+  })
+
+  test('that cannot be kept is told and not shown', async () => {
+    const user = userEvent.setup()
+    await brought(2)
+    await open()
+    vi.stubGlobal('indexedDB', undefined)
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError')
+    })
+    const choice = screen.getByRole('combobox', { name: /Bread 2 is/ })
+    await user.selectOptions(choice, 'hard')
+    expect(await screen.findByRole('alert')).toHaveTextContent(/Your rating was not kept/)
+    await vi.waitFor(() => expect(choice).toHaveValue(''))
   })
 })
 
@@ -119,7 +257,7 @@ describe('what is unfinished or wrong', () => {
     await open()
     const begun = within(screen.getByRole('region', { name: 'A page you have begun' }))
     expect(begun.getByText(/3 words, kept .* today/)).toBeVisible()
-    expect(begun.getByRole('link', { name: 'Go on writing' })).toHaveAttribute(
+    expect(begun.getByRole('link', { name: /^Go on writing/ })).toHaveAttribute(
       'href',
       expect.stringContaining('topic=longshore-drift'),
     )
@@ -128,14 +266,14 @@ describe('what is unfinished or wrong', () => {
   test('an empty draft is not worth a line', async () => {
     await saveDraft(draft(' \n'))
     await open()
-    expect(screen.queryByText('Go on writing')).toBeNull()
+    expect(screen.queryByText(/^Go on writing/)).toBeNull()
   })
 
   test('storage that is refused is told, and the topics are there all the same', async () => {
     vi.stubGlobal('indexedDB', undefined)
     await open()
     expect(screen.getByRole('alert')).toHaveTextContent(/does not let Second Ink keep anything/)
-    expect(rowOf('Longshore drift')).toBeVisible()
+    expect(screen.getByRole('link', { name: 'Check Waves and tides' })).toBeVisible()
   })
 })
 

@@ -2,6 +2,7 @@
 import type { FirstTopic, Recall, TopicPlan, TopicPlace } from '../recall'
 import { dayFrom } from './dates'
 import { nextSentence, recallWords, STATUS_WORDS } from './sentences'
+import { minutesWords } from './how-long'
 import { counted, opening } from './words'
 
 /** Why a topic comes where it comes, in one or two sentences; "" never. */
@@ -65,15 +66,44 @@ export function standingRow({ sessions, status, next }: TopicPlan, today: string
   }
 }
 
-/**
- * The syllabi that somebody works with: those they brought, and the shipped ones that they have checked. All of them
- * where there are none such. An example that ships must not head the list of somebody who has a syllabus of their own.
- */
-export function inUse<T extends { readonly id: string; readonly shipped: boolean }>(
-  syllabi: readonly T[],
-  checks: readonly Pick<TopicPlace, 'syllabusId'>[],
-): readonly T[] {
-  const checked = new Set(checks.map(({ syllabusId }) => syllabusId))
-  const used = syllabi.filter(({ id, shipped }) => !shipped || checked.has(id))
-  return used.length > 0 ? used : syllabi
+/** The topics of somebody's day, hardest first in each part. */
+export interface TodayParts<T extends TopicPlace> {
+  /** What to do now: due, or else not checked yet; absent where there is neither. */
+  readonly first: FirstTopic<T> | undefined
+  /** Due or overdue besides. */
+  readonly due: readonly FirstTopic<T>[]
+  /** Not checked yet, besides. */
+  readonly fresh: readonly FirstTopic<T>[]
+  /** Not due yet, by date. */
+  readonly later: readonly FirstTopic<T>[]
+  /** Their exam comes before another check can. */
+  readonly noDayLeft: readonly FirstTopic<T>[]
+  /** There are topics and every one is finished. */
+  readonly allFinished: boolean
+}
+
+/** `plans` in the order of `whatFirst`. */
+export function todayParts<T extends TopicPlace>(plans: readonly FirstTopic<T>[]): TodayParts<T> {
+  const isDue = ({ part }: FirstTopic<T>) => part.rule === 'due' || part.rule === 'overdue'
+  const of = (rule: FirstTopic['part']['rule']) => plans.filter(({ part }) => part.rule === rule)
+  const [first] = [...plans.filter(isDue), ...of('never-checked')]
+  const others = (some: readonly FirstTopic<T>[]) => some.filter((plan) => plan !== first)
+  return {
+    first,
+    due: others(plans.filter(isDue)),
+    fresh: others(of('never-checked')),
+    later: of('later'),
+    noDayLeft: of('no-day-left'),
+    allFinished: plans.length > 0 && plans.every(({ status }) => status.status === 'finished'),
+  }
+}
+
+/** How much is due against the minutes that the student gives; "" where nothing is. */
+export function loadSentence(due: readonly number[], minutesADay: number): string {
+  if (due.length === 0) return ''
+  const sum = due.reduce((all, minutes) => all + minutes, 0)
+  const load = `${counted(due.length, 'topic')} ${due.length === 1 ? 'is' : 'are'} due: about ${minutesWords(sum)} in all.`
+  return sum > minutesADay
+    ? `${load} You give ${minutesWords(minutesADay)} a day, so take them in this order; the rest keeps its place.`
+    : load
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { defaultSettings, whatFirst, type Check, type Settings } from '../../../src/lib/recall'
-import { firstReason, inUse, standingRow } from '../../../src/lib/view/today'
+import { firstReason, loadSentence, standingRow, todayParts } from '../../../src/lib/view/today'
 
 const topic = { syllabusId: 'shores', topicId: 'drift' }
 const today = '2027-03-10'
@@ -105,32 +105,72 @@ describe('how a topic stands in the list', () => {
   })
 })
 
-describe('the syllabi that somebody works with', () => {
-  const example = { id: 'example', shipped: true }
-  const other = { id: 'other', shipped: true }
-  const own = { id: 'own', shipped: false }
-  test.each([
-    {
-      why: 'a first visit: all',
-      syllabi: [example, other],
-      checked: [],
-      used: ['example', 'other'],
-    },
-    { why: 'an own one: no examples', syllabi: [example, own], checked: [], used: ['own'] },
-    {
-      why: 'an example that was checked stays',
-      syllabi: [example, other, own],
-      checked: ['other'],
-      used: ['other', 'own'],
-    },
-    {
-      why: 'checks of a syllabus that was removed change nothing',
-      syllabi: [example, other],
-      checked: ['gone'],
-      used: ['example', 'other'],
-    },
-  ])('$why', ({ syllabi, checked, used }) => {
-    const checks = checked.map((syllabusId) => ({ syllabusId }))
-    expect(inUse(syllabi, checks).map(({ id }) => id)).toEqual(used)
+describe('the parts of the day', () => {
+  const names = ['late', 'due', 'new', 'other-new', 'later', 'soon']
+  const topics = names.map((topicId) => ({ syllabusId: 'shores', topicId }))
+  const on = (topicId: string, day: string, full: 0 | 1 | 2) => ({
+    ...check(day, full),
+    id: `${topicId} ${day}`,
+    topicId,
   })
+  const history = [
+    on('late', '2027-03-02', 1),
+    on('due', '2027-03-09', 1),
+    on('soon', today, 1),
+    on('later', '2027-03-05', 2),
+    on('later', today, 2),
+  ]
+  const parts = (checks: Check[], some = topics, settings: Partial<Settings> = {}) =>
+    todayParts(whatFirst(some, checks, { ...defaultSettings, ...settings }, now))
+  const ids = (plans: readonly { topic: { topicId: string } }[]) =>
+    plans.map(({ topic: { topicId } }) => topicId)
+
+  test('due before not checked before later; the first stands apart', () => {
+    const { first: top, due, fresh, later, noDayLeft, allFinished } = parts(history)
+    expect(top?.topic.topicId).toBe('late')
+    expect(ids(due)).toEqual(['due'])
+    expect(ids(fresh)).toEqual(['new', 'other-new'])
+    expect(ids(later)).toEqual(['soon', 'later'])
+    expect([noDayLeft, allFinished]).toEqual([[], false])
+  })
+
+  test('nothing due: the first not checked leads, and none stands twice', () => {
+    const some = topics.filter(({ topicId }) => !['late', 'due'].includes(topicId))
+    const { first: top, due, fresh } = parts(history, some)
+    expect(top?.topic.topicId).toBe('new')
+    expect([ids(due), ids(fresh)]).toEqual([[], ['other-new']])
+  })
+
+  test('nothing due and everything checked: nothing leads', () => {
+    const some = topics.filter(({ topicId }) => ['later', 'soon'].includes(topicId))
+    expect(parts(history, some)).toMatchObject({ first: undefined, allFinished: false })
+  })
+
+  test('all finished, nothing due', () => {
+    const done = ['2027-02-20', '2027-02-27', '2027-03-09'].map((day) => on('late', day, 2))
+    const some = [topics[0]!]
+    expect(parts(done, some)).toMatchObject({ first: undefined, allFinished: true })
+  })
+
+  test('no topics at all are not finished', () => {
+    expect(parts([], [])).toMatchObject({ first: undefined, allFinished: false })
+  })
+
+  test('the exam is tomorrow: what was checked today has no day left', () => {
+    const { noDayLeft } = parts(history, topics, exam('2027-03-11'))
+    expect(ids(noDayLeft)).toEqual(expect.arrayContaining(['soon', 'later']))
+  })
+})
+
+describe('how much is due', () => {
+  test.each([
+    { due: [], minutes: 30, says: '' },
+    { due: [12], minutes: 30, says: '1 topic is due: about 12 minutes in all.' },
+    { due: [12, 18], minutes: 30, says: '2 topics are due: about 30 minutes in all.' },
+    {
+      due: [50, 40],
+      minutes: 30,
+      says: '2 topics are due: about 1 hour 30 minutes in all. You give 30 minutes a day, so take them in this order; the rest keeps its place.',
+    },
+  ])('$due', ({ due, minutes, says }) => expect(loadSentence(due, minutes)).toBe(says))
 })
