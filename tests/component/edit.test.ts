@@ -3,11 +3,20 @@ import { render, screen, waitFor, within } from '@testing-library/svelte'
 import userEvent from '@testing-library/user-event'
 import { describe, expect, test, vi } from 'vitest'
 import { findTopic } from '$lib/components/library'
-import { addCheck, getCheck, getEdit, getPage, listSyllabi, putSyllabus } from '$lib/store'
+import {
+  addCheck,
+  getCheck,
+  getEdit,
+  getPage,
+  listPapers,
+  listSyllabi,
+  putPaper,
+  putSyllabus,
+} from '$lib/store'
 import { readSyllabus } from '$lib/syllabus'
 import { mark } from '$lib/marking'
 import EditPage from '../../src/routes/edit/+page.svelte'
-import { check } from '../unit/store/records'
+import { check, paper as paperRecord } from '../unit/store/records'
 
 const SOURCE = `# Mine.
 format: 1
@@ -184,6 +193,25 @@ describe('changes are put in use', () => {
     await user.click(within(question).getByRole('button', { name: 'Use it' }))
     await screen.findByText(/is in use as it stands here/)
     expect(await getCheck('1')).toEqual(made)
+  })
+
+  test('a mark lost on a paper goes with the point as long as it means the same', async () => {
+    await checked()
+    const paper = {
+      ...paperRecord('p'),
+      syllabusId: 'rock-pools',
+      topicId: 'limpets',
+      points: [
+        { ref: '1.1', lost: true },
+        { ref: '1.2', lost: true },
+      ],
+    }
+    await putPaper(paper)
+    const { user } = await open()
+    const question = await change(user, '1.2', 'Limpets eat seaweed.')
+    await user.click(within(question).getByRole('button', { name: 'Use it' }))
+    await screen.findByText(/is in use as it stands here/)
+    expect((await listPapers()).papers).toEqual([{ ...paper, edited: [{ ref: '1.2', now: null }] }])
   })
 
   test('not yet: nothing is changed', async () => {

@@ -1,7 +1,15 @@
 /** What a changed syllabus means for the checks that are kept, told before it is put in use; and putting it in use. */
-import { marksOfToday, type Check, type EditedPoint } from '$lib/recall'
+import { marksOfToday, refToday, type Check, type EditedPoint } from '$lib/recall'
 import { openExaminer } from './editor/examiner'
-import { changeSyllabus, getPage, listChecks, type KeptSyllabus, type Page } from '$lib/store'
+import { findSyllabus } from './library'
+import {
+  changeSyllabus,
+  getPage,
+  listChecks,
+  listPapers,
+  type KeptSyllabus,
+  type Page,
+} from '$lib/store'
 import {
   pointsSince,
   readIdea,
@@ -22,6 +30,8 @@ export interface Ahead {
   readonly gone: readonly string[]
   /** For each check by id what became of its points. */
   readonly edited: ReadonlyMap<string, readonly EditedPoint[]>
+  /** For each question of a paper by id. */
+  readonly papers: ReadonlyMap<string, readonly EditedPoint[]>
 }
 
 /** The ideas that points are marked by where their author gave none, by ref. */
@@ -75,7 +85,29 @@ async function ahead(now: Syllabus, draftedOf: (topic: Topic) => Promise<Drafted
       .filter(({ topicId }) => !now.topics.some(({ id }) => id === topicId))
       .map(({ topicId, topicTitle }) => [topicId, topicTitle]),
   )
-  return { id: now.id, checks: own.length, anew, gone: [...gone.values()], edited }
+  const papers = await papersSince(now)
+  return { id: now.id, checks: own.length, anew, gone: [...gone.values()], edited, papers }
+}
+
+/** No paper says what its points meant then: what became of them is followed from one change to the next. */
+async function papersSince(now: Syllabus): Promise<Ahead['papers']> {
+  const { papers } = await listPapers()
+  const before = await findSyllabus(now.id)
+  const since = new Map<string, readonly EditedPoint[]>()
+  for (const { id, topicId, points, edited } of papers.filter((p) => p.syllabusId === now.id)) {
+    const [was, is] = [before, now].map((one) => one?.topics.find((topic) => topic.id === topicId))
+    if (!was || !is) continue
+    const changed = pointsSince(was.points, is.points)
+    const refs = points.map(({ ref }) => {
+      const then = refToday(edited, ref)
+      return { ref, now: then === null ? null : refToday(changed, then) }
+    })
+    since.set(
+      id,
+      refs.filter((point) => point.now !== point.ref),
+    )
+  }
+  return since
 }
 
 const seenRefs = (checks: readonly Check[]): ReadonlySet<string> =>
@@ -103,7 +135,12 @@ function readable(written: string): Idea[] {
 
 /** Puts a syllabus in use; without one the user's copy goes and the shipped one is there again. */
 export const putInUse = (ahead: Ahead, kept?: KeptSyllabus): Promise<void> =>
-  changeSyllabus({ id: ahead.id, edited: ahead.edited, ...(kept ? { kept } : {}) })
+  changeSyllabus({
+    id: ahead.id,
+    edited: ahead.edited,
+    papers: ahead.papers,
+    ...(kept ? { kept } : {}),
+  })
 
 /** Keeps a syllabus that was brought; where one of its id is here already, its points are told apart by what they ask. */
 export const keepSyllabus = async (kept: KeptSyllabus): Promise<void> =>

@@ -7,9 +7,14 @@ import type { Check } from './types'
  * was marked then is left out, here and in every list that is made of points. The check itself stays as it was marked.
  */
 export function marksOfToday(check: Check): Decided[] {
-  const since = new Map(check.edited?.map(({ ref, now }) => [ref, now]))
   return decidedOutcomes(check).flatMap((mark) => {
-    const now = since.get(mark.ref)
-    return now === null ? [] : [{ ...mark, ref: now ?? mark.ref }]
+    const ref = refToday(check.edited, mark.ref)
+    return ref === null ? [] : [{ ...mark, ref }]
   })
+}
+
+/** The ref of today of a point that a check or a paper has under `ref`; null where no point means the same any more. */
+export function refToday(edited: Check['edited'], ref: string): string | null {
+  const since = edited?.find((point) => point.ref === ref)
+  return since === undefined ? ref : since.now
 }

@@ -16,7 +16,7 @@ export {
 export { byTime, checkTimeMs, dayOf, sessionsOf, type Session } from './sessions'
 export { explainStatus, runOf, statusOf, type StatusReason } from './status'
 export { gapShare, nextDate, type NextDate, type NextReason } from './next-date'
-export { marksOfToday } from './edited'
+export { marksOfToday, refToday } from './edited'
 export { openGaps, pointHistories, type Seen } from './points'
 export { howLong, type HowLong } from './how-long'
 export { planTopic, type TopicPlan } from './plan'

@@ -1,7 +1,7 @@
 /** Checks and papers -> the history of each point, for the lists that are made of points. */
 import type { Outcome } from '../marking/types'
 import type { Day } from './days'
-import { marksOfToday } from './edited'
+import { marksOfToday, refToday } from './edited'
 import type { PaperQuestion } from './papers'
 import { byTime, dayOf } from './sessions'
 import type { Check } from './types'
@@ -32,8 +32,11 @@ export function pointHistories(
     const day = dayOf(check)
     for (const { ref, outcome } of marksOfToday(check)) add(ref, { day, outcome, in: check.kind })
   }
-  for (const { day, points } of papers)
-    for (const { ref, lost } of points) if (lost) add(ref, { day, outcome: 'missed', in: 'paper' })
+  for (const { day, points, edited } of papers)
+    for (const { ref, lost } of points) {
+      const now = refToday(edited, ref)
+      if (lost && now !== null) add(now, { day, outcome: 'missed', in: 'paper' })
+    }
 
   // Sorting is stable, so that checks of one day stay before its papers and in their order.
   for (const history of histories.values())

@@ -2,7 +2,7 @@
 import type { EditedPoint } from '../recall'
 import { putRecord } from './aside'
 import { rawEntries, rawRecord, reading, writing } from './database'
-import { checkKey, editKey, keysOf, syllabusKey } from './keys'
+import { checkKey, editKey, keysOf, paperKey, syllabusKey } from './keys'
 import { forWriting, readRecord } from './records'
 import type { KeptSyllabus, SyllabusEdit } from './types'
 
@@ -40,23 +40,36 @@ export interface SyllabusChange {
   readonly kept?: KeptSyllabus
   /** For each check of it, by id, what became of its points. */
   readonly edited: ReadonlyMap<string, readonly EditedPoint[]>
+  /** The same for each question of a paper. */
+  readonly papers: ReadonlyMap<string, readonly EditedPoint[]>
 }
 
 /**
  * Puts an edited syllabus in use, in one transaction: the syllabus, the note in each of its checks of what became of
  * its points, and the end of the edit. A check's marks and page are not touched.
  */
-export const changeSyllabus = ({ id, kept, edited }: SyllabusChange): Promise<void> =>
+export const changeSyllabus = ({ id, kept, edited, papers }: SyllabusChange): Promise<void> =>
   writing(async (store) => {
     if (kept) await putRecord(store, 'syllabus', syllabusKey(id), kept)
     else store.delete(syllabusKey(id))
-    for (const [checkId, points] of edited) {
-      const read = readRecord('check', await rawRecord(store, checkKey(checkId)))
-      if (!read.ok) continue
-      const { edited: _before, ...check } = read.record
-      const now = points.length > 0 ? { ...check, edited: points } : check
-      store.put(forWriting('check', now), checkKey(checkId))
-    }
+    for (const [checkId, points] of edited)
+      await noteEdited(store, 'check', checkKey(checkId), points)
+    for (const [paperId, points] of papers)
+      await noteEdited(store, 'paper', paperKey(paperId), points)
     const edit = readRecord('edit', await rawRecord(store, editKey(id)))
     if (edit.ok) store.delete(editKey(id))
   })
+
+/** A record that was removed meanwhile, or that cannot be read, is left as it is. */
+async function noteEdited(
+  store: IDBObjectStore,
+  kind: 'check' | 'paper',
+  key: string,
+  points: readonly EditedPoint[],
+): Promise<void> {
+  const read = readRecord(kind, await rawRecord(store, key))
+  if (!read.ok) return
+  const { edited: _before, ...record } = read.record
+  const now = points.length > 0 ? { ...record, edited: points } : record
+  store.put(forWriting(kind, now as typeof read.record), key)
+}

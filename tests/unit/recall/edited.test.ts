@@ -45,6 +45,27 @@ describe('the history of a point that was edited', () => {
   })
 })
 
+describe('a mark lost on a paper', () => {
+  const paper = {
+    schema: 1 as const,
+    id: 'p',
+    syllabusId: 'shores',
+    topicId: 'drift',
+    day: '2027-03-02',
+    source: 'Summer paper, question 3',
+    marksWon: 1,
+    marksOutOf: 2,
+    points: [{ ref: '1.2', lost: true }],
+  }
+  test.each([
+    { why: 'goes with its point to its new number', now: '1.7', refs: ['1.7'] },
+    { why: 'is left out once the point means something else', now: null, refs: [] },
+  ])('$why', ({ now, refs }) => {
+    const edited = [{ ref: '1.2', now }]
+    expect([...pointHistories([], [{ ...paper, edited }]).keys()]).toEqual(refs)
+  })
+})
+
 test('the check itself stays as it was marked: its recall counts what was asked then', () => {
   const old = check(MARCH_1, 'fm', { edited: [{ ref: '1.1', now: null }] })
   expect(recallOf(old)).toEqual(recallOf(check(MARCH_1, 'fm')))

@@ -9,14 +9,16 @@ import {
   getPage,
   importAll,
   listEdits,
+  listPapers,
   listSyllabi,
+  putPaper,
   putSyllabus,
   removeEdit,
   saveEdit,
   unreadableRecords,
   type SyllabusEdit,
 } from '../../../src/lib/store'
-import { check, empty, page, rawGet, rawSet } from './records'
+import { check, empty, page, paper, rawGet, rawSet } from './records'
 
 beforeEach(empty)
 
@@ -26,6 +28,7 @@ const syllabus = {
   title: 'Shores',
   topics: [page('1').topic],
 }
+const none = new Map<string, never>()
 const kept = { schema: 1 as const, id: 'shores', source: 'x', syllabus, addedAtMs: 1 }
 const edit = (savedAtMs = 5): SyllabusEdit => ({
   schema: 1,
@@ -78,17 +81,27 @@ describe('an edited syllabus is put in use', () => {
     await addCheck(check('1'), page('1'))
     await saveEdit(edit())
     const edited = [{ ref: '1.1', now: null }]
-    await changeSyllabus({ id: 'shores', kept, edited: new Map([['1', edited]]) })
+    await changeSyllabus({ id: 'shores', kept, edited: new Map([['1', edited]]), papers: none })
     expect((await listSyllabi()).syllabi).toEqual([kept])
     expect(await getCheck('1')).toEqual({ ...check('1'), edited })
     expect(await getPage('1')).toEqual(page('1'))
     expect(await getEdit('shores')).toBeUndefined()
   })
 
+  test('with the same note in questions of papers', async () => {
+    const question = paper('p')
+    await putPaper(question)
+    const edited = [{ ref: question.points[0]!.ref, now: '9.9' }]
+    await changeSyllabus({ id: 'shores', kept, edited: none, papers: new Map([['p', edited]]) })
+    expect((await listPapers()).papers).toEqual([{ ...question, edited }])
+    await changeSyllabus({ id: 'shores', kept, edited: none, papers: new Map([['p', []]]) })
+    expect((await listPapers()).papers).toEqual([question])
+  })
+
   test('going back takes the copy away, and the notes with it', async () => {
     await putSyllabus(kept)
     await addCheck(check('1', { edited: [{ ref: '1.1', now: null }] }), page('1'))
-    await changeSyllabus({ id: 'shores', edited: new Map([['1', []]]) })
+    await changeSyllabus({ id: 'shores', edited: new Map([['1', []]]), papers: none })
     expect((await listSyllabi()).syllabi).toEqual([])
     expect(await getCheck('1')).toEqual(check('1'))
   })
@@ -100,7 +113,7 @@ describe('an edited syllabus is put in use', () => {
       throw new DOMException('No room.', 'QuotaExceededError')
     })
     const edited = new Map([['1', [{ ref: '1.1', now: null }]]])
-    await expect(changeSyllabus({ id: 'shores', kept, edited })).rejects.toThrow()
+    await expect(changeSyllabus({ id: 'shores', kept, edited, papers: none })).rejects.toThrow()
     put.mockRestore()
     expect((await listSyllabi()).syllabi).toEqual([])
     expect(await getCheck('1')).toEqual(check('1'))

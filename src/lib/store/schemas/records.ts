@@ -21,6 +21,8 @@ const markChange = exactly<MarkChange>()(
   }),
 )
 
+const editedPoints = v.array(v.object({ ref: v.string(), now: v.nullable(v.string()) }))
+
 export const checkSchema = exactly<Check>()(
   v.object({
     schema,
@@ -36,7 +38,7 @@ export const checkSchema = exactly<Check>()(
     writingMs: spanMs,
     words: count,
     pastes: v.array(paste),
-    edited: v.optional(v.array(v.object({ ref: v.string(), now: v.nullable(v.string()) }))),
+    edited: v.optional(editedPoints),
   }),
 )
 
@@ -74,6 +76,7 @@ export const paperSchema = exactly<PaperQuestion>()(
     marksWon: marks,
     marksOutOf: marks,
     points: v.array(v.object({ ref: v.string(), lost: v.boolean() })),
+    edited: v.optional(editedPoints),
   }),
 )
 
