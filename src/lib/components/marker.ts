@@ -12,11 +12,28 @@ export interface MarkRun {
   readonly stop: () => void
 }
 
+/** A marker that is kept open for one page after the other. */
+export interface OpenMarker {
+  /** As the promise of a `MarkRun`. */
+  readonly mark: (topic: Topic, text: string) => Promise<Report>
+  /** Ends the work, and the worker with it. */
+  readonly stop: () => void
+}
+
 /** Marks `text` against `topic`. The worker is started for this job and ended with it: marking is rare, and memory is dear. */
 export function markInWorker(topic: Topic, text: string): MarkRun {
-  const job: MarkJob = { topic, text }
+  const marker = openMarker()
+  return { promise: marker.mark(topic, text).finally(marker.stop), stop: marker.stop }
+}
+
+/** Whoever opens it stops it. */
+export function openMarker(): OpenMarker {
   const worker = startWorker()
-  if (!worker) return { promise: markHere(job).then(reportOf), stop: () => undefined }
+  if (!worker)
+    return {
+      mark: (topic, text) => markHere({ topic, text }).then(reportOf),
+      stop: () => undefined,
+    }
 
   const failed = new Promise<never>((_, fail) => {
     // A worker whose file cannot be loaded says so here and answers nothing.
@@ -25,17 +42,21 @@ export function markInWorker(topic: Topic, text: string): MarkRun {
       fail(new WorkerFault())
     })
   })
-  const answered = wrap<MarkingJobs>(worker).mark(job)
+  // It may fail between two pages, while nobody waits for it.
+  failed.catch(() => undefined)
+  const jobs = wrap<MarkingJobs>(worker)
   let stopped = false
-  const promise = Promise.race([answered, failed])
-    .catch((error: unknown) => {
-      if (error instanceof WorkerFault) return markHere(job)
-      throw error
-    })
-    .finally(() => worker.terminate())
-    .then((answer) => (stopped ? new Promise<never>(() => undefined) : reportOf(answer)))
+  const mark = (topic: Topic, text: string) => {
+    const job: MarkJob = { topic, text }
+    return Promise.race([jobs.mark(job), failed])
+      .catch((error: unknown) => {
+        if (error instanceof WorkerFault) return markHere(job)
+        throw error
+      })
+      .then((answer) => (stopped ? new Promise<never>(() => undefined) : reportOf(answer)))
+  }
   return {
-    promise,
+    mark,
     stop: () => {
       stopped = true
       worker.terminate()

@@ -19,6 +19,13 @@ export function dayAt(atMs: number, zone: string): Day {
   return instant.toZonedDateTimeISO(known(zone)).toPlainDate().toString()
 }
 
+/**
+ * The instant at which a clock on the wall of a zone shows `time` ('HH:MM') on a day, in milliseconds since 1970 UTC. Of an
+ * hour that comes twice the first is taken; one that is left out is read as an hour later.
+ */
+export const instantAt = (day: Day, time: string, zone: string): number =>
+  Temporal.PlainDateTime.from(`${day}T${time}`).toZonedDateTime(known(zone)).epochMilliseconds
+
 /** Whole days from `from` to `to`; negative where `to` comes first. */
 export const daysBetween = (from: Day, to: Day): number =>
   Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to)).days

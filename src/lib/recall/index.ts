@@ -3,7 +3,8 @@
  * any order and are never changed. The rules in words are in the Help page and the developers' guide.
  */
 export * from './types'
-export { addDays, dayAt, daysBetween, isDay, type Day, type Now } from './days'
+export { addDays, dayAt, daysBetween, instantAt, isDay, type Day, type Now } from './days'
+export { DEMO_PREFIX, isDemoId, withoutDemo } from './demo'
 export {
   decidedOutcomes,
   isFull,

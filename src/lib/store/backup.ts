@@ -1,7 +1,9 @@
 /** Everything that is kept -> one JSON object. */
 import * as v from 'valibot'
+import { withoutDemo } from '../recall'
 import { whyUnused } from './aside'
 import { rawEntries, reading } from './database'
+import { demoCheckIds, isDemoRecord } from './demo'
 import { StoreError } from './errors'
 import { kindAt, KINDS, type Kind } from './keys'
 import { readRecord, type RecordOf } from './records'
@@ -34,10 +36,12 @@ const envelope = v.object({
   setAside: v.array(v.object({ key: v.string(), value: v.unknown() })),
 })
 
-/** Reads everything in one transaction. `nowMs` is the time that the backup says it was made. */
+/** Reads everything but the demo in one transaction. `nowMs` is the time that the backup says it was made. */
 export const exportAll = (nowMs: number = Date.now()): Promise<Backup> =>
   reading(async (store) => {
-    const entries = await rawEntries(store)
+    const all = await rawEntries(store)
+    const ofDemo = demoCheckIds(all)
+    const entries = all.filter(({ key, raw }) => !isDemoRecord(key, raw, ofDemo))
     const of = <K extends Kind>(kind: K): RecordOf[K][] =>
       entries.flatMap(({ key, raw }) => {
         if (kindAt(key) !== kind || whyUnused(key, raw) !== undefined) return []
@@ -54,7 +58,7 @@ export const exportAll = (nowMs: number = Date.now()): Promise<Backup> =>
         draft: of('draft'),
         syllabus: of('syllabus'),
         paper: of('paper'),
-        settings: of('settings'),
+        settings: of('settings').map(withoutDemo),
         edit: of('edit'),
       },
       setAside: entries

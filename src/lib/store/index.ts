@@ -10,6 +10,7 @@ export { changeSyllabus, getEdit, listEdits, removeEdit, saveEdit } from './edit
 export { listPapers, putPaper, removePaper } from './papers'
 export { changeSettings, getSettings, saveSettings } from './settings'
 export { removeUnreadable, unreadableRecords, type Unreadable } from './aside'
+export { addDemo, demoState, removeDemo, type DemoRecords, type DemoState } from './demo'
 export { exportAll, type Backup } from './backup'
 export { importAll, type Restored } from './restore'
 export type { Draft, KeptSyllabus, Page, SyllabusEdit } from './types'

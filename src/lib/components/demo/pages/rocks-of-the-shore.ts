@@ -1,0 +1,70 @@
+import type { DemoTopic } from '../types'
+
+/** Full, not yet finished: two full days of the three. */
+export const rocksOfTheShore: DemoTopic = {
+  topicId: 'rocks-of-the-shore',
+  lines: {
+    '3.1a': 'igneous rock forms when molten rock cools and solidifies',
+    '3.1b': 'igneous: magma cools and goes solid',
+    '3.1w': 'igneous rock comes from volcanoes',
+    '3.2a': 'granite has large crystals because it cooled slowly deep underground',
+    '3.2b': 'granite cooled slowly underground so it has big crystals',
+    '3.3a': 'basalt has small crystals because its lava cooled quickly at the surface',
+    '3.3b': 'basalt lava cooled fast at the surface so basalt has tiny crystals',
+    '3.3x': 'basalt has large crystals',
+    '3.4a': 'sedimentary rock forms when layers of sediment are compacted and cemented together',
+    '3.4b': 'sedimentary: layers of sediment get squashed and cemented together',
+    '3.4w': 'sedimentary rock is made of layers',
+    '3.5a': 'metamorphic rock is rock changed by heat and pressure without melting',
+    '3.5b': 'metamorphic = changed by heat and pressure but it did not melt',
+    '3.5w': 'metamorphic rock has been changed by heat',
+    '3.6a':
+      'fossils are found mostly in sedimentary rock, where the remains of living things were buried in layers',
+    '3.6b': 'you find fossils in sedimentary rock because dead things got buried in the layers',
+    '3.7a': 'limestone changes into marble and shale changes into slate',
+    '3.7b': 'marble comes from limestone, slate comes from shale',
+    '3.7w': 'limestone turns into marble',
+    '3.8a': 'CaCO3 + 2HCl -> CaCl2 + H2O + CO2',
+    '3.8x': 'CaCO3 + HCl -> CaCl + H2O + CO2',
+    '3.9a': 'quartz has a hardness of 7',
+    '3.9b': 'the hardness of quartz is 7 on the mohs scale',
+    '3.10a': 'talc is the softest mineral and diamond is the hardest',
+    '3.11a': 'you can tell a mineral by its colour and its streak',
+    '3.11b': 'minerals are also identified by streak, lustre',
+    '3.12a': 'a permeable rock lets water pass through it and an impermeable rock keeps water out',
+    '3.12w': 'permeable rock lets water through',
+  },
+  pages: [
+    { daysAgo: 76, at: '17:00', minutes: 6, says: '3.1w 3.3x 3.4w 3.5w 3.7w 3.10a 3.12w' },
+    {
+      daysAgo: 75,
+      at: '17:10',
+      minutes: 8,
+      says: '3.1a 3.2a 3.3b 3.4w 3.5w 3.6a 3.8x 3.10a 3.11a',
+    },
+    {
+      daysAgo: 60,
+      at: '16:40',
+      minutes: 10,
+      says: '3.1a 3.2b 3.3b 3.4a 3.5a 3.6b 3.7w 3.8a 3.9a 3.10a 3.11a 3.12a',
+    },
+    {
+      daysAgo: 59,
+      at: '19:05',
+      minutes: 10,
+      says: '3.1a 3.2a 3.3b 3.4a 3.5a 3.6a 3.7a 3.8x 3.9a 3.10a 3.11a 3.12a',
+    },
+    {
+      daysAgo: 22,
+      at: '17:25',
+      minutes: 11,
+      says: '3.1a 3.2a 3.3b 3.4a 3.5a 3.6a 3.7a 3.8a 3.9a 3.10a 3.11a 3.12a',
+    },
+    {
+      daysAgo: 12,
+      at: '16:50',
+      minutes: 10,
+      says: '3.4a 3.5a 3.1a 3.2a 3.3b 3.6a 3.7a 3.8a 3.9b 3.10a 3.11b 3.12a',
+    },
+  ],
+}
