@@ -31,7 +31,32 @@ export {
   type TonightReason,
 } from './tonight'
 export { afterWriting, gapsOf, startPile, type Pile } from './drill'
-export type { PaperQuestion } from './papers'
+export {
+  emptyEntry,
+  emptyRow,
+  entryOf,
+  isBlank,
+  MOST_MARKS,
+  readEntry,
+  type EntryFault,
+  type EntryRead,
+  type PaperEntry,
+  type PaperRow,
+} from './paper-entry'
+export { WAYS_WRONG, type PaperQuestion, type WentWrong } from './papers'
+export {
+  byPaper,
+  lossesOf,
+  marksOf,
+  marksOverTime,
+  pointsLost,
+  pointsOfToday,
+  topicMarks,
+  type Losses,
+  type Marks,
+  type PointLost,
+  type TopicMarks,
+} from './papers-totals'
 export {
   covers,
   defaultSettings,

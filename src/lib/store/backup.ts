@@ -32,6 +32,7 @@ const envelope = v.object({
     ...v.entriesFromList(KINDS, v.array(v.unknown())),
     // Backups of the first version have none.
     edit: v.optional(v.array(v.unknown()), []),
+    entry: v.optional(v.array(v.unknown()), []),
   }),
   setAside: v.array(v.object({ key: v.string(), value: v.unknown() })),
 })
@@ -60,6 +61,7 @@ export const exportAll = (nowMs: number = Date.now()): Promise<Backup> =>
         paper: of('paper'),
         settings: of('settings').map(withoutDemo),
         edit: of('edit'),
+        entry: of('entry'),
       },
       setAside: entries
         .filter(({ key, raw }) => whyUnused(key, raw) !== undefined)

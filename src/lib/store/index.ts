@@ -7,7 +7,15 @@ export { addCheck, changeMark, getCheck, getPage, listChecks, removeCheck } from
 export { getDraft, listDrafts, removeDraft, saveDraft } from './drafts'
 export { listSyllabi, putSyllabus, removeSyllabus } from './syllabi'
 export { changeSyllabus, getEdit, listEdits, removeEdit, saveEdit } from './edits'
-export { listPapers, putPaper, removePaper } from './papers'
+export {
+  changePapers,
+  listEntries,
+  listPapers,
+  putPaper,
+  removeEntry,
+  removePaper,
+  saveEntry,
+} from './papers'
 export { changeSettings, getSettings, saveSettings } from './settings'
 export { removeUnreadable, unreadableRecords, type Unreadable } from './aside'
 export { addDemo, demoState, removeDemo, type DemoRecords, type DemoState } from './demo'

@@ -1,6 +1,15 @@
 /** Where each record is kept. The part before the first slash is its kind. */
 
-export const KINDS = ['check', 'page', 'draft', 'syllabus', 'paper', 'settings', 'edit'] as const
+export const KINDS = [
+  'check',
+  'page',
+  'draft',
+  'syllabus',
+  'paper',
+  'settings',
+  'edit',
+  'entry',
+] as const
 export type Kind = (typeof KINDS)[number]
 
 const ASIDE = 'aside/'
@@ -9,6 +18,7 @@ export const checkKey = (id: string): string => `check/${id}`
 export const pageKey = (id: string): string => `page/${id}`
 export const syllabusKey = (id: string): string => `syllabus/${id}`
 export const paperKey = (id: string): string => `paper/${id}`
+export const entryKey = (id: string): string => `entry/${id}`
 export const editKey = (syllabusId: string): string => `edit/${syllabusId}`
 export const SETTINGS_KEY = 'settings'
 

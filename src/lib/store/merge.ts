@@ -1,5 +1,5 @@
 /** Two copies of one record -> one that loses nothing of either. Pure. */
-import type { Check, MarkChange, Settings, TopicRating } from '../recall'
+import type { Check, MarkChange, PaperEntry, Settings, TopicRating } from '../recall'
 import { sameJson } from './aside'
 import type { Kind } from './keys'
 import type { RecordOf } from './records'
@@ -21,6 +21,7 @@ export const MERGE: { readonly [K in Kind]: Merge<RecordOf[K]> } = {
   paper: (here) => here,
   settings: mergeSettings,
   edit: laterEdit,
+  entry: laterEntry,
 }
 
 /**
@@ -53,6 +54,10 @@ function laterSyllabus(here: KeptSyllabus, there: KeptSyllabus): KeptSyllabus {
 }
 
 function laterEdit(here: SyllabusEdit, there: SyllabusEdit): SyllabusEdit {
+  return there.savedAtMs > here.savedAtMs ? there : here
+}
+
+function laterEntry(here: PaperEntry, there: PaperEntry): PaperEntry {
   return there.savedAtMs > here.savedAtMs ? there : here
 }
 

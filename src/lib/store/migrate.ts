@@ -16,6 +16,7 @@ export const STEPS: Readonly<Record<Kind, readonly Step[]>> = {
   paper: [],
   settings: [],
   edit: [],
+  entry: [],
 }
 
 export type Migrated =

@@ -1,6 +1,6 @@
 /** Raw values <-> records: nothing is used, and nothing is written, that does not fit its schema. */
 import * as v from 'valibot'
-import type { Check, PaperQuestion, Settings } from '../recall'
+import type { Check, PaperEntry, PaperQuestion, Settings } from '../recall'
 import { StoreError } from './errors'
 import type { Kind } from './keys'
 import { migrate, STEPS } from './migrate'
@@ -8,6 +8,7 @@ import {
   checkSchema,
   draftSchema,
   editSchema,
+  entrySchema,
   keptSyllabusSchema,
   pageSchema,
   paperSchema,
@@ -23,6 +24,7 @@ export interface RecordOf {
   paper: PaperQuestion
   settings: Settings
   edit: SyllabusEdit
+  entry: PaperEntry
 }
 
 const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } = {
@@ -33,6 +35,7 @@ const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } =
   paper: paperSchema,
   settings: settingsSchema,
   edit: editSchema,
+  entry: entrySchema,
 }
 
 export type Read<T> =

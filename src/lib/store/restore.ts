@@ -6,6 +6,7 @@ import {
   checkKey,
   draftKey,
   editKey,
+  entryKey,
   keptAt,
   KINDS,
   pageKey,
@@ -41,6 +42,7 @@ const KEY_OF: { readonly [K in Kind]: (record: RecordOf[K]) => string } = {
   paper: ({ id }) => paperKey(id),
   settings: () => SETTINGS_KEY,
   edit: ({ id }) => editKey(id),
+  entry: ({ id }) => entryKey(id),
 }
 
 /**
@@ -88,7 +90,7 @@ async function restoreOne<K extends Kind>(
   const merged = MERGE[kind](here.record, record)
   if (sameJson(merged, here.record)) return 'unchanged'
   // Of a syllabus only one file can stand: the one that gives way is kept aside.
-  if (kind === 'syllabus' || kind === 'edit') await setAside(store, key, raw)
+  if (kind === 'syllabus' || kind === 'edit' || kind === 'entry') await setAside(store, key, raw)
   await putRecord(store, kind, key, merged)
   return 'united'
 }

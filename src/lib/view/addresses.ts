@@ -24,6 +24,39 @@ export const drillHref = (of: { readonly check: string } | TopicPlace): string =
 export const sheetHref = (of: { readonly check: string } | TopicPlace): string =>
   `/sheet?${query(of)}`
 
+/** Points for the wall out of several topics of one syllabus: tonight's list. */
+export const sheetOfPointsHref = (syllabusId: string, points: readonly PointPlace[]): string =>
+  `/sheet?syllabus=${encodeURIComponent(syllabusId)}&points=${encodeURIComponent(pointList(points))}`
+
+/** A point by its topic and its ref. */
+export interface PointPlace {
+  readonly topicId: string
+  readonly ref: string
+}
+
+/** `topic:ref,topic:ref`; a colon or a comma of a ref's own is escaped. */
+export const pointList = (points: readonly PointPlace[]): string =>
+  points
+    .map(({ topicId, ref }) => `${encodeURIComponent(topicId)}:${encodeURIComponent(ref)}`)
+    .join(',')
+
+/** The points of a list, each once, in its order. What is no point is left out: an address may be cut short. */
+export function readPointList(list: string): PointPlace[] {
+  const places = list.split(',').flatMap((written) => {
+    const [topicId = '', ref = '', ...more] = written.split(':').map(decoded)
+    return topicId && ref && more.length === 0 ? [{ topicId, ref }] : []
+  })
+  return [...new Map(places.map((place) => [pointList([place]), place])).values()]
+}
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text)
+  } catch {
+    return ''
+  }
+}
+
 /** Marks on exam questions of a topic. */
 export const papersHref = (place: TopicPlace): string => `/papers?${query(place)}`
 

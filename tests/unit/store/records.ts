@@ -151,7 +151,10 @@ export const paper = (id: string): PaperQuestion => ({
   source: 'Mock paper 1, question 3',
   marksWon: 2.5,
   marksOutOf: 4,
+  question: '3 (b)',
   points: [{ ref: '1.2', lost: true }],
+  wentWrong: ['left-out'],
+  note: 'I knew it.',
 })
 
 export const someSettings: Settings = {

@@ -196,3 +196,36 @@ test('a history of 2,000 checks is read whole and without its pages', async () =
   expect(values.filter((value) => 'report' in value)).toEqual([])
   reads.mockRestore()
 })
+
+describe('a paper that is logged', () => {
+  const entry = {
+    schema: 1,
+    id: 'new',
+    day: '2027-03',
+    source: '',
+    rows: [],
+    savedAtMs: 4,
+  } as const
+
+  test('its questions are kept and its entry is over, in one step', async () => {
+    await store.saveEntry(entry)
+    expect(await store.listEntries()).toEqual([entry])
+    await store.changePapers({ put: [paper('a'), paper('b')], entry: 'new' })
+    expect((await store.listPapers()).papers).toHaveLength(2)
+    expect(await store.listEntries()).toEqual([])
+  })
+
+  test('is not logged by half: one question that cannot be kept leaves all as it was', async () => {
+    await store.saveEntry(entry)
+    const broken = { ...paper('b'), marksWon: Number.NaN }
+    await expect(store.changePapers({ put: [paper('a'), broken], entry: 'new' })).rejects.toThrow()
+    expect((await store.listPapers()).papers).toEqual([])
+    expect(await store.listEntries()).toEqual([entry])
+  })
+
+  test('a question from before there were notes is read as it is', async () => {
+    const { question: _q, wentWrong: _w, note: _n, ...older } = paper('a')
+    await store.putPaper(older)
+    expect((await store.listPapers()).papers).toEqual([older])
+  })
+})

@@ -1,6 +1,7 @@
 /** One schema for each kind of record: it is the validation, and the compiler holds it to the noun. */
 import * as v from 'valibot'
-import type { Check, MarkChange, PaperQuestion, Paste, Settings } from '../../recall'
+import { WAYS_WRONG } from '../../recall'
+import type { Check, MarkChange, PaperEntry, PaperQuestion, Paste, Settings } from '../../recall'
 import type { Draft, KeptSyllabus, Page, SyllabusEdit } from '../types'
 import { count, day, id, instantMs, spanMs } from './basic'
 import { exactly } from './exactly'
@@ -64,6 +65,33 @@ export const editSchema = exactly<SyllabusEdit>()(
   v.object({ schema, id, source: v.string(), form: syllabusForm, savedAtMs: instantMs }),
 )
 
+const touched = v.array(v.object({ ref: v.string(), lost: v.boolean() }))
+const ways = v.array(v.picklist(WAYS_WRONG))
+
+/** As typed: a half-written entry may hold anything. */
+export const entrySchema = exactly<PaperEntry>()(
+  v.object({
+    schema,
+    id,
+    day: v.string(),
+    source: v.string(),
+    rows: v.array(
+      v.object({
+        key: id,
+        question: v.string(),
+        syllabusId: v.string(),
+        topicId: v.string(),
+        won: v.string(),
+        outOf: v.string(),
+        points: touched,
+        wentWrong: ways,
+        note: v.string(),
+      }),
+    ),
+    savedAtMs: instantMs,
+  }),
+)
+
 const marks = v.pipe(v.number(), v.finite(), v.minValue(0))
 
 export const paperSchema = exactly<PaperQuestion>()(
@@ -75,8 +103,11 @@ export const paperSchema = exactly<PaperQuestion>()(
     source: v.string(),
     marksWon: marks,
     marksOutOf: marks,
-    points: v.array(v.object({ ref: v.string(), lost: v.boolean() })),
     edited: v.optional(editedPoints),
+    question: v.optional(v.string()),
+    points: touched,
+    wentWrong: v.optional(ways),
+    note: v.optional(v.string()),
   }),
 )
 
