@@ -22,6 +22,7 @@ export {
   setTopic,
 } from './operations'
 export { beginEdits, changeEdits, redoEdit, undoEdit, type Edits } from './history'
-export { readForm, readTopic, type FieldPath, type FormRead } from './read-form'
+export { type FieldPath } from './field-mistakes'
+export { readForm, readTopic, type FormRead } from './read-form'
 export { editSource } from './edit-source'
 export { pointsSince, sameMeaning, type IdeasOf, type PointSince } from './meaning'
