@@ -4,7 +4,7 @@ import userEvent from '@testing-library/user-event'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { findTopic } from '$lib/components/library'
 import type { Check } from '$lib/recall'
-import { addCheck } from '$lib/store'
+import { addCheck, getSettings } from '$lib/store'
 import TopicRoute from '../../src/routes/topic/+page.svelte'
 import { check, page } from './marked-example'
 
@@ -99,7 +99,7 @@ describe('a topic with a history', () => {
     ).toBeVisible()
   })
 
-  test('has the marks of points by day as words in a table', async () => {
+  test('has the marks of points by day as words in a table, newest first', async () => {
     await checked({ days: 9, outcome: 'missed' }, { days: 2, outcome: 'full' })
     await open()
     const table = screen.getByRole('table')
@@ -109,7 +109,73 @@ describe('a topic with a history', () => {
       within(row)
         .getAllByRole('cell')
         .map(({ textContent }) => textContent.trim()),
-    ).toEqual(['missed', 'full'])
+    ).toEqual(['full', 'missed'])
+    const [, newest] = within(table).getAllByRole('columnheader')
+    expect(within(newest!).getByRole('link')).toHaveAttribute('href', '/marked?check=check-1')
+    const sum = within(table).getByRole('rowheader', { name: 'Full' }).closest('tr')!
+    expect(sum).toHaveTextContent(/12 of 12 points.*0 of 12 points/)
+  })
+
+  test('says the run towards finished in plain words', async () => {
+    await checked({ days: 5, outcome: 'full' }, { days: 2, outcome: 'full' })
+    await open()
+    expect(
+      screen.getByText(/^Full on .* and .*; once more on or after .* and it is finished\.$/),
+    ).toBeVisible()
+  })
+
+  test('names the points that keep being missed, without their text until it is asked for', async () => {
+    const topic = await checked({ days: 5, outcome: 'missed' }, { days: 2, outcome: 'missed' })
+    const user = await open()
+    const list = screen.getByRole('region', { name: 'Points that keep being missed' })
+    const items = within(list).getAllByRole('listitem')
+    expect(items).toHaveLength(topic.points.length)
+    expect(items[0]).toHaveTextContent(
+      /^2\.1\s+Not full in 2 of the last 2 sessions; the last time missed\. Never full yet\.$/,
+    )
+    await user.click(screen.getByRole('button', { name: 'Show the points' }))
+    expect(await within(list).findByText(topic.points[0]!.text)).toBeVisible()
+  })
+
+  test('leads to the gaps, the sheet for the wall and the exam questions', async () => {
+    await checked({ days: 2, outcome: 'missed' })
+    await open()
+    const place = `syllabus=${SYLLABUS}&topic=${TOPIC}`
+    for (const [name, href] of [
+      ['Write only the gaps', '/drill?check=check-0'],
+      ['A sheet for the wall', `/sheet?${place}`],
+      ['Marks on exam questions', `/papers?${place}`],
+      ['Shoreline Science, Level 2', `/syllabus?syllabus=${SYLLABUS}`],
+    ] as const)
+      expect(screen.getByRole('link', { name })).toHaveAttribute('href', href)
+  })
+
+  test('a full check leaves no gaps to write', async () => {
+    await checked({ days: 2, outcome: 'full' })
+    await open()
+    expect(screen.queryByRole('link', { name: 'Write only the gaps' })).toBeNull()
+  })
+
+  test('a long history: the list of checks is cut, all of it one tap away', async () => {
+    await checked(
+      ...Array.from({ length: 20 }, (_, i) => ({ days: 40 - i, outcome: 'missed' as const })),
+    )
+    const user = await open()
+    const list = screen.getByRole('heading', { name: 'Checks' }).parentElement!
+    expect(within(list).getAllByRole('listitem')).toHaveLength(12)
+    await user.click(within(list).getByRole('button', { name: 'Show all 20 checks' }))
+    expect(within(list).getAllByRole('listitem')).toHaveLength(20)
+  })
+
+  test('is rated by the student', async () => {
+    const user = await open()
+    await user.selectOptions(screen.getByRole('combobox'), 'hard')
+    await vi.waitFor(async () =>
+      expect((await getSettings()).ratings).toEqual([
+        { syllabusId: SYLLABUS, topicId: TOPIC, rating: 'hard' },
+      ]),
+    )
+    expect(screen.getByRole('status')).toHaveTextContent('Kept: hard for you.')
   })
 
   test('shows the points only when asked, and hides them again', async () => {

@@ -4,7 +4,7 @@ import {
   addCheck,
   changeSettings,
   getSettings,
-  listChecks,
+  listTopicChecks,
   removeDraft,
   type Draft,
 } from '$lib/store'
@@ -69,10 +69,9 @@ async function takeUp(syllabusId: string): Promise<void> {
 }
 
 /** Where they cannot be read, the clock alone dates the check. */
-async function earlierChecks({ syllabusId, topicId }: Draft): Promise<Check[]> {
+async function earlierChecks(draft: Draft): Promise<Check[]> {
   try {
-    const { checks } = await listChecks()
-    return checks.filter((check) => check.syllabusId === syllabusId && check.topicId === topicId)
+    return (await listTopicChecks(draft)).checks
   } catch {
     return []
   }

@@ -1,5 +1,5 @@
 /** Checks and the pages that were marked. A check is small, so that a whole history is read without its pages. */
-import { byTime, type Check, type MarkChange } from '../recall'
+import { byTime, type Check, type MarkChange, type TopicPlace } from '../recall'
 import { putRecord } from './aside'
 import { rawEntries, rawRecord, reading, writing } from './database'
 import { StoreError } from './errors'
@@ -30,6 +30,36 @@ export const listChecks = (): Promise<{ checks: Check[]; unreadable: number }> =
     const checks = read.flatMap((one) => (one.ok ? [one.record] : [])).sort(byTime)
     return { checks, unreadable: read.length - checks.length }
   })
+
+/**
+ * The checks of one topic, oldest first. Those of other topics are not looked into; one whose topic cannot be told
+ * counts as unreadable here as well.
+ */
+export const listTopicChecks = ({
+  syllabusId,
+  topicId,
+}: TopicPlace): Promise<{ checks: Check[]; unreadable: number }> =>
+  reading(async (store) => {
+    const read = (await rawEntries(store, keysOf('check')))
+      .filter(({ raw }) => !isElsewhere(raw, syllabusId, topicId))
+      .map(({ raw }) => readRecord('check', raw))
+    const checks = read
+      .flatMap((one) => (one.ok ? [one.record] : []))
+      .filter((check) => check.syllabusId === syllabusId && check.topicId === topicId)
+      .sort(byTime)
+    return { checks, unreadable: read.filter(({ ok }) => !ok).length }
+  })
+
+/** Whether a raw record says plainly that it is of another topic. */
+function isElsewhere(raw: unknown, syllabusId: string, topicId: string): boolean {
+  if (typeof raw !== 'object' || raw === null) return false
+  const { syllabusId: itsSyllabus, topicId: itsTopic } = raw as Record<string, unknown>
+  return (
+    typeof itsSyllabus === 'string' &&
+    typeof itsTopic === 'string' &&
+    (itsSyllabus !== syllabusId || itsTopic !== topicId)
+  )
+}
 
 /** `undefined` where there is none; rejects where there is one that cannot be read. */
 export const getCheck = (id: string): Promise<Check | undefined> =>

@@ -3,7 +3,15 @@
  * Records that cannot be read are never dropped: they are counted here and listed by `unreadableRecords`.
  */
 export { StoreError, type StoreErrorKind } from './errors'
-export { addCheck, changeMark, getCheck, getPage, listChecks, removeCheck } from './checks'
+export {
+  addCheck,
+  changeMark,
+  getCheck,
+  getPage,
+  listChecks,
+  listTopicChecks,
+  removeCheck,
+} from './checks'
 export { getDraft, listDrafts, removeDraft, saveDraft } from './drafts'
 export { listSyllabi, putSyllabus, removeSyllabus } from './syllabi'
 export { changeSyllabus, getEdit, listEdits, removeEdit, saveEdit } from './edits'

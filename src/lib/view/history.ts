@@ -8,6 +8,7 @@ import {
   sessionsOf,
   type Check,
   type Day,
+  type Recall,
   type Session,
 } from '../recall'
 import { dayWords, timeWords } from './dates'
@@ -44,24 +45,26 @@ function apartOf(check: Check, counting: ReadonlySet<string>): string {
   return counting.has(check.id) ? '' : 'a second try that day: practice'
 }
 
-/** Points × sessions: a row a point, a cell a session; `undefined` where a session did not have the point. */
+/** Points × sessions: a row a point, a cell a session; `undefined` where a session did not have the point as it is. */
 export interface Grid {
   readonly days: readonly Day[]
+  /** For each day the check that counts, and its recall. */
+  readonly sessions: readonly { readonly checkId: string; readonly recall: Recall }[]
   readonly rows: readonly {
     readonly ref: string
     readonly cells: readonly (Outcome | undefined)[]
   }[]
 }
 
-/** Oldest session first. Points come in the order of the latest session, those it no longer had after them.
- * A point whose meaning was edited begins anew: the sessions before have no mark of it. */
+/** Oldest session first. Points come in the order of the latest session, those it no longer had after them. */
 export function gridOf(sessions: readonly Session[]): Grid {
-  const decided = sessions.map(
+  const marks = sessions.map(
     ({ check }) => new Map(marksOfToday(check).map(({ ref, outcome }) => [ref, outcome])),
   )
-  const refs = new Set([...decided].reverse().flatMap((marks) => [...marks.keys()]))
+  const refs = new Set([...marks].reverse().flatMap((session) => [...session.keys()]))
   return {
     days: sessions.map(({ day }) => day),
-    rows: [...refs].map((ref) => ({ ref, cells: decided.map((marks) => marks.get(ref)) })),
+    sessions: sessions.map(({ check, recall }) => ({ checkId: check.id, recall })),
+    rows: [...refs].map((ref) => ({ ref, cells: marks.map((session) => session.get(ref)) })),
   }
 }

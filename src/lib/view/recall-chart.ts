@@ -105,11 +105,17 @@ function roomFor(xs: readonly number[], room: number): boolean[] {
     .reverse()
 }
 
+/** More sessions than these are told by their ends; each has its column in the table of points by day. */
+const MOST_TOLD = 8
+
 function wordsOf(sessions: readonly Session[], today: Day): string {
-  const each = sessions.map(
-    ({ day, recall }) => `${recallWords(recall)} on ${shortDay(day, today)}`,
-  )
-  return `Recall over time, oldest first: ${listed(each)}. The finish line is every point.`
+  const finish = 'The finish line is every point.'
+  const one = ({ day, recall }: Session) => `${recallWords(recall)} on ${shortDay(day, today)}`
+  const [first, last] = [sessions[0], sessions.at(-1)]
+  if (!first || !last || sessions.length <= MOST_TOLD)
+    return `Recall over time, oldest first: ${listed(sessions.map(one))}. ${finish}`
+  const full = sessions.filter((session) => session.full).length
+  return `Recall over time, ${sessions.length} sessions: from ${one(first)} to ${one(last)}. ${full} of them reached the finish line, which is every point. The table below has each.`
 }
 
 const round = (pixels: number): number => Math.round(pixels * 10) / 10

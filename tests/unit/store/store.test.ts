@@ -1,7 +1,18 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { defaultSettings } from '../../../src/lib/recall'
 import * as store from '../../../src/lib/store'
-import { change, check, draft, empty, page, paper, rawGet, someSettings, syllabus } from './records'
+import {
+  change,
+  check,
+  draft,
+  empty,
+  page,
+  paper,
+  rawGet,
+  someSettings,
+  syllabus,
+  rawSet,
+} from './records'
 
 beforeEach(empty)
 
@@ -10,6 +21,19 @@ describe('checks', () => {
     await store.addCheck(check('a'), page('a'))
     expect(await store.getCheck('a')).toEqual(check('a'))
     expect(await store.getPage('a')).toEqual(page('a'))
+  })
+
+  test('those of one topic come alone, oldest first; a broken one of another topic is not its affair', async () => {
+    await store.addCheck(check('b', { atMs: 2 }), page('b'))
+    await store.addCheck(check('a', { atMs: 1 }), page('a'))
+    await store.addCheck(check('c', { topicId: 'tides' }), page('c'))
+    const { checks, unreadable } = await store.listTopicChecks(check('a'))
+    expect([checks.map(({ id }) => id), unreadable]).toEqual([['a', 'b'], 0])
+    await rawSet('check/d', { ...check('d', { topicId: 'tides' }), marks: 1 })
+    expect(await store.listTopicChecks(check('a'))).toMatchObject({ unreadable: 0 })
+    await rawSet('check/e', { ...check('e'), marks: 1 })
+    await rawSet('check/f', 'no record at all')
+    expect(await store.listTopicChecks(check('a'))).toMatchObject({ unreadable: 2 })
   })
 
   test('what is not there is undefined', async () => {

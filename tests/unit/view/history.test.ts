@@ -34,8 +34,12 @@ describe('points × sessions', () => {
     const grid = gridOf(
       sessionsOf([check('2027-03-01T12:00:00Z', 'fm'), check('2027-03-04T12:00:00Z', 'ffp')]),
     )
-    expect(grid).toEqual({
+    expect(grid).toMatchObject({
       days: ['2027-03-01', '2027-03-04'],
+      sessions: [
+        { checkId: '2027-03-01T12:00:00Z fm', recall: { full: 1, points: 2 } },
+        { checkId: '2027-03-04T12:00:00Z ffp', recall: { full: 2, points: 3 } },
+      ],
       rows: [
         { ref: '1.1', cells: ['full', 'full'] },
         { ref: '1.2', cells: ['missed', 'full'] },
@@ -43,7 +47,8 @@ describe('points × sessions', () => {
       ],
     })
   })
-  test('of nothing is empty', () => expect(gridOf([])).toEqual({ days: [], rows: [] }))
+  test('of nothing is empty', () =>
+    expect(gridOf([])).toEqual({ days: [], sessions: [], rows: [] }))
 })
 
 describe('recall over time', () => {
@@ -88,6 +93,12 @@ describe('recall over time', () => {
   test('says the same in words', () => {
     expect(chart('03-01 gaps, 03-02 full').words).toBe(
       'Recall over time, oldest first: 1 of 2 points on 1 March and 2 of 2 points on 2 March. The finish line is every point.',
+    )
+  })
+  test('of a long history its ends, and how often the line was reached', () => {
+    const line = Array.from({ length: 9 }, (_, i) => `03-0${i + 1} ${i > 6 ? 'full' : 'gaps'}`)
+    expect(chart(line.join(', ')).words).toBe(
+      'Recall over time, 9 sessions: from 1 of 2 points on 1 March to 2 of 2 points on 9 March. 2 of them reached the finish line, which is every point. The table below has each.',
     )
   })
 })
