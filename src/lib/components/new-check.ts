@@ -18,7 +18,7 @@ export function newCheck({ draft, topic, report, earlier, now }: Written): {
   check: Check
   page: Page
 } {
-  const { syllabusId, topicId, text, writingMs, pastes } = draft
+  const { syllabusId, topicId, text, writingMs, pastes, aways, awayMs } = draft
   const id = newId()
   const check: Check = {
     schema: 1,
@@ -35,12 +35,13 @@ export function newCheck({ draft, topic, report, earlier, now }: Written): {
     writingMs,
     words: countWords(text),
     pastes,
+    ...(aways === undefined ? {} : { aways, awayMs: awayMs ?? 0 }),
   }
   return { check, page: { schema: 1, id, text, topic, report } }
 }
 
 /** `crypto.randomUUID` is missing where the app is served without https from another machine of the house. */
-function newId(): string {
+export function newId(): string {
   const bytes = crypto.getRandomValues(new Uint8Array(16))
   return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('')
 }

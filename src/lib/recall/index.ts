@@ -6,6 +6,7 @@ export * from './types'
 export { addDays, dayAt, daysBetween, instantAt, isDay, type Day, type Now } from './days'
 export { DEMO_PREFIX, isDemoId, withoutDemo } from './demo'
 export {
+  countedCheck,
   decidedOutcomes,
   isFull,
   outcomeOf,

@@ -1,5 +1,6 @@
 /** What each point of a check came to, once everybody who may change a mark has had their say. */
 import type { Outcome } from '../marking/types'
+import type { Settings } from './settings'
 import type { Check, Decider, MarkChange } from './types'
 
 export interface Decided {
@@ -19,6 +20,15 @@ export interface Recall {
   readonly missed: number
   readonly contradicted: number
   readonly points: number
+}
+
+/**
+ * The check with the changes that count: where the student has set that the tutor's marks do not, these are left out.
+ * Absent, the setting says that they do.
+ */
+export function countedCheck(check: Check, settings: Pick<Settings, 'tutorMarksCount'>): Check {
+  const all = settings.tutorMarksCount !== false || check.changes.every(({ by }) => by !== 'tutor')
+  return all ? check : { ...check, changes: check.changes.filter(({ by }) => by !== 'tutor') }
 }
 
 /**

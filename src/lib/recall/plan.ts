@@ -1,6 +1,7 @@
 /** One topic and its history -> where it stands and when it comes next, each with its reason. */
 import type { Day } from './days'
 import { nextDate, type NextDate } from './next-date'
+import { countedCheck } from './outcomes'
 import { openGaps } from './points'
 import { sessionsOf, type Session } from './sessions'
 import {
@@ -25,13 +26,14 @@ export interface TopicPlan<T extends TopicPlace = TopicPlace> {
   readonly rating: Rating | undefined
 }
 
-/** `checks` are the topic's own, gap checks included, in any order. */
+/** `allChecks` are the topic's own, gap checks included, in any order. */
 export function planTopic<T extends TopicPlace>(
   topic: T,
-  checks: readonly Check[],
+  allChecks: readonly Check[],
   settings: Settings,
   today: Day,
 ): TopicPlan<T> {
+  const checks = allChecks.map((check) => countedCheck(check, settings))
   const sessions = sessionsOf(checks)
   const exam = nextExam(settings, topic, today)
   const next = nextDate(sessions, exam?.day)

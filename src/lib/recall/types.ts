@@ -46,6 +46,9 @@ export interface Check {
   readonly writingMs: number
   readonly words: number
   readonly pastes: readonly Paste[]
+  /** Times that the page went out of sight while it was written, and for how long together. Absent: not recorded. */
+  readonly aways?: number
+  readonly awayMs?: number
   /** Points that were edited since, where any were: under which ref the same point stands today; null: nowhere. */
   readonly edited?: readonly EditedPoint[]
 }

@@ -33,6 +33,13 @@ const envelope = v.object({
     // Backups of the first version have none.
     edit: v.optional(v.array(v.unknown()), []),
     entry: v.optional(v.array(v.unknown()), []),
+    sender: v.optional(v.array(v.unknown()), []),
+    remarks: v.optional(v.array(v.unknown()), []),
+    pupil: v.optional(v.array(v.unknown()), []),
+    'pupil-checks': v.optional(v.array(v.unknown()), []),
+    'pupil-page': v.optional(v.array(v.unknown()), []),
+    review: v.optional(v.array(v.unknown()), []),
+    'tutor-notes': v.optional(v.array(v.unknown()), []),
   }),
   setAside: v.array(v.object({ key: v.string(), value: v.unknown() })),
 })
@@ -62,6 +69,13 @@ export const exportAll = (nowMs: number = Date.now()): Promise<Backup> =>
         settings: of('settings').map(withoutDemo),
         edit: of('edit'),
         entry: of('entry'),
+        sender: of('sender'),
+        remarks: of('remarks'),
+        pupil: of('pupil'),
+        'pupil-checks': of('pupil-checks'),
+        'pupil-page': of('pupil-page'),
+        review: of('review'),
+        'tutor-notes': of('tutor-notes'),
       },
       setAside: entries
         .filter(({ key, raw }) => whyUnused(key, raw) !== undefined)

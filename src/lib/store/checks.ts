@@ -1,9 +1,16 @@
 /** Checks and the pages that were marked. A check is small, so that a whole history is read without its pages. */
-import { byTime, type Check, type MarkChange, type TopicPlace } from '../recall'
+import {
+  byTime,
+  countedCheck,
+  defaultSettings,
+  type Check,
+  type MarkChange,
+  type TopicPlace,
+} from '../recall'
 import { putRecord } from './aside'
 import { rawEntries, rawRecord, reading, writing } from './database'
 import { StoreError } from './errors'
-import { checkKey, keysOf, pageKey } from './keys'
+import { checkKey, keysOf, pageKey, remarksKey, SETTINGS_KEY } from './keys'
 import { forWriting, readRecord, type RecordOf } from './records'
 import type { Page } from './types'
 
@@ -21,13 +28,20 @@ export const addCheck = (check: Check, page: Page): Promise<void> =>
     await putRecord(store, 'page', pageKey(page.id), page)
   })
 
-/** Every check of every topic, oldest first, and how many more are kept that cannot be read. */
+/**
+ * Every check of every topic, oldest first, and how many more are kept that cannot be read. Each has the changes that
+ * count by the settings: every page that lists, plans or counts agrees on the tutor's marks.
+ */
 export const listChecks = (): Promise<{ checks: Check[]; unreadable: number }> =>
   reading(async (store) => {
+    const set = readRecord('settings', await rawRecord(store, SETTINGS_KEY))
+    const settings = set.ok ? set.record : defaultSettings
     const read = (await rawEntries(store, keysOf('check'))).map(({ raw }) =>
       readRecord('check', raw),
     )
-    const checks = read.flatMap((one) => (one.ok ? [one.record] : [])).sort(byTime)
+    const checks = read
+      .flatMap((one) => (one.ok ? [countedCheck(one.record, settings)] : []))
+      .sort(byTime)
     return { checks, unreadable: read.length - checks.length }
   })
 
@@ -86,6 +100,7 @@ export const removeCheck = (id: string): Promise<void> =>
   writing(async (store) => {
     store.delete(checkKey(id))
     store.delete(pageKey(id))
+    store.delete(remarksKey(id))
   })
 
 const readOne = <K extends 'check' | 'page'>(kind: K, key: string, what: string) =>

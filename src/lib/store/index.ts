@@ -30,3 +30,23 @@ export { addDemo, demoState, removeDemo, type DemoRecords, type DemoState } from
 export { exportAll, type Backup } from './backup'
 export { importAll, type Restored } from './restore'
 export type { Draft, KeptSyllabus, Page, SyllabusEdit } from './types'
+export {
+  changeReview,
+  getPupil,
+  getPupilPages,
+  listPupils,
+  openRecallFile,
+  removePupil,
+  saveTutorNotes,
+  type Opened,
+  type WholePupil,
+} from './pupils'
+export {
+  exportRecall,
+  getRemarks,
+  getSender,
+  nameSender,
+  openReturnFile,
+  type Returned,
+} from './sharing'
+export { recallFileSchema, returnFileSchema } from './schemas/review'

@@ -9,6 +9,15 @@ export const KINDS = [
   'settings',
   'edit',
   'entry',
+  // Who saves files here, and what came back from a tutor.
+  'sender',
+  'remarks',
+  // The tutor's side: what came from pupils, then the tutor's own. None of it is under the keys above.
+  'pupil',
+  'pupil-checks',
+  'pupil-page',
+  'review',
+  'tutor-notes',
 ] as const
 export type Kind = (typeof KINDS)[number]
 
@@ -21,6 +30,18 @@ export const paperKey = (id: string): string => `paper/${id}`
 export const entryKey = (id: string): string => `entry/${id}`
 export const editKey = (syllabusId: string): string => `edit/${syllabusId}`
 export const SETTINGS_KEY = 'settings'
+export const SENDER_KEY = 'sender'
+export const remarksKey = (checkId: string): string => `remarks/${checkId}`
+
+// Ids in a pupil's file come from outside: a slash in one must not reach another pupil's records.
+export const pupilKey = (id: string): string => `pupil/${encodeURIComponent(id)}`
+export const pupilChecksKey = (id: string): string => `pupil-checks/${encodeURIComponent(id)}`
+export const tutorNotesKey = (id: string): string => `tutor-notes/${encodeURIComponent(id)}`
+const ofPupil = (kind: Kind, id: string, checkId: string) =>
+  `${kind}/${encodeURIComponent(id)}/${encodeURIComponent(checkId)}`
+export const pupilPageKey = (id: string, checkId: string): string =>
+  ofPupil('pupil-page', id, checkId)
+export const reviewKey = (id: string, checkId: string): string => ofPupil('review', id, checkId)
 
 /** Both ids are escaped: a slash in one must not make two drafts share a key. */
 export const draftKey = (syllabusId: string, topicId: string): string =>
@@ -30,7 +51,11 @@ export const draftKey = (syllabusId: string, topicId: string): string =>
 const under = (prefix: string): IDBKeyRange =>
   IDBKeyRange.bound(prefix, `${prefix.slice(0, -1)}0`, false, true)
 
-export const keysOf = (kind: Exclude<Kind, 'settings'>): IDBKeyRange => under(`${kind}/`)
+export const keysOf = (kind: Exclude<Kind, 'settings' | 'sender'>): IDBKeyRange => under(`${kind}/`)
+
+/** Those of one pupil. */
+export const keysOfPupil = (kind: 'pupil-page' | 'review', id: string): IDBKeyRange =>
+  under(`${kind}/${encodeURIComponent(id)}/`)
 
 /** Where copies are put of what stood at a key and would have been overwritten: `aside/<key>/<number>`. */
 export const asidePrefix = (key: string): string => `${ASIDE}${key}/`

@@ -22,6 +22,13 @@ export const MERGE: { readonly [K in Kind]: Merge<RecordOf[K]> } = {
   settings: mergeSettings,
   edit: laterEdit,
   entry: laterEntry,
+  sender: (here) => here,
+  remarks: (here, there) => (there.madeAtMs > here.madeAtMs ? there : here),
+  pupil: (here, there) => (there.madeAtMs > here.madeAtMs ? there : here),
+  'pupil-checks': (here, there) => (there.madeAtMs > here.madeAtMs ? there : here),
+  'pupil-page': (here) => here,
+  review: (here, there) => (there.savedAtMs > here.savedAtMs ? there : here),
+  'tutor-notes': (here, there) => (there.savedAtMs > here.savedAtMs ? there : here),
 }
 
 /**

@@ -17,6 +17,13 @@ export const STEPS: Readonly<Record<Kind, readonly Step[]>> = {
   settings: [],
   edit: [],
   entry: [],
+  sender: [],
+  remarks: [],
+  pupil: [],
+  'pupil-checks': [],
+  'pupil-page': [],
+  review: [],
+  'tutor-notes': [],
 }
 
 export type Migrated =

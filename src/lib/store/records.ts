@@ -1,6 +1,7 @@
 /** Raw values <-> records: nothing is used, and nothing is written, that does not fit its schema. */
 import * as v from 'valibot'
 import type { Check, PaperEntry, PaperQuestion, Settings } from '../recall'
+import type { Pupil, PupilChecks, PupilPage, Remarks, Review, Sender, TutorNotes } from '../review'
 import { StoreError } from './errors'
 import type { Kind } from './keys'
 import { migrate, STEPS } from './migrate'
@@ -14,6 +15,15 @@ import {
   paperSchema,
   settingsSchema,
 } from './schemas/records'
+import {
+  pupilChecksSchema,
+  pupilPageSchema,
+  pupilSchema,
+  remarksSchema,
+  reviewSchema,
+  senderSchema,
+  tutorNotesSchema,
+} from './schemas/review'
 import type { Draft, KeptSyllabus, Page, SyllabusEdit } from './types'
 
 export interface RecordOf {
@@ -25,6 +35,13 @@ export interface RecordOf {
   settings: Settings
   edit: SyllabusEdit
   entry: PaperEntry
+  sender: Sender
+  remarks: Remarks
+  pupil: Pupil
+  'pupil-checks': PupilChecks
+  'pupil-page': PupilPage
+  review: Review
+  'tutor-notes': TutorNotes
 }
 
 const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } = {
@@ -36,6 +53,13 @@ const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } =
   settings: settingsSchema,
   edit: editSchema,
   entry: entrySchema,
+  sender: senderSchema,
+  remarks: remarksSchema,
+  pupil: pupilSchema,
+  'pupil-checks': pupilChecksSchema,
+  'pupil-page': pupilPageSchema,
+  review: reviewSchema,
+  'tutor-notes': tutorNotesSchema,
 }
 
 export type Read<T> =

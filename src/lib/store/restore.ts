@@ -11,11 +11,19 @@ import {
   KINDS,
   pageKey,
   paperKey,
+  pupilChecksKey,
+  pupilKey,
+  pupilPageKey,
+  remarksKey,
+  reviewKey,
+  SENDER_KEY,
   SETTINGS_KEY,
   syllabusKey,
+  tutorNotesKey,
   type Kind,
 } from './keys'
 import { MERGE } from './merge'
+import { refreshPupil } from './pupil-records'
 import { readRecord, type RecordOf } from './records'
 
 /** How many records of the backup went where. */
@@ -43,6 +51,13 @@ const KEY_OF: { readonly [K in Kind]: (record: RecordOf[K]) => string } = {
   settings: () => SETTINGS_KEY,
   edit: ({ id }) => editKey(id),
   entry: ({ id }) => entryKey(id),
+  sender: () => SENDER_KEY,
+  remarks: ({ id }) => remarksKey(id),
+  pupil: ({ id }) => pupilKey(id),
+  'pupil-checks': ({ id }) => pupilChecksKey(id),
+  'pupil-page': ({ pupilId, checkId }) => pupilPageKey(pupilId, checkId),
+  review: ({ pupilId, checkId }) => reviewKey(pupilId, checkId),
+  'tutor-notes': ({ pupilId }) => tutorNotesKey(pupilId),
 }
 
 /**
@@ -54,6 +69,9 @@ export async function importAll(backup: unknown): Promise<Restored> {
   return writing(async (store) => {
     const counts = { added: 0, united: 0, unchanged: 0, setAside: aside.length }
     for (const incoming of good) counts[await restoreOne(store, incoming)] += 1
+    // What the group page shows of a pupil follows from records that may each have come from another device.
+    const pupils = new Set(good.flatMap((one) => (one.kind === 'pupil' ? [one.record.id] : [])))
+    for (const id of pupils) await refreshPupil(store, id)
     for (const { key, value } of aside) await setAside(store, keptAt(key), value)
     return counts
   })

@@ -24,6 +24,9 @@ export interface Draft {
   readonly savedAtMs: number
   readonly writingMs: number
   readonly pastes: readonly { readonly atMs: number; readonly length: number }[]
+  /** Times that the page went out of sight while it was written, and for how long together. Absent: not recorded. */
+  readonly aways?: number
+  readonly awayMs?: number
 }
 
 /** A syllabus the user brought: the file word for word and what was read from it. */

@@ -51,14 +51,22 @@ export function changesLine(check: Check): string {
 }
 
 /** Words, time and pastes of a check, stated and not judged. */
-export function writingFacts(check: Pick<Check, 'words' | 'writingMs' | 'pastes'>): string {
-  const { words, writingMs, pastes } = check
+export function writingFacts(
+  check: Pick<Check, 'words' | 'writingMs' | 'pastes' | 'aways' | 'awayMs'>,
+): string {
+  const { words, writingMs, pastes, aways, awayMs = 0 } = check
   const pasted = pastes.reduce((sum, { length }) => sum + length, 0)
   const paste =
     pastes.length === 0
       ? 'Nothing was pasted.'
       : `${opening(counted(pastes.length, 'paste'))}, ${counted(pasted, 'character')}.`
-  return `${counted(words, 'word')} in ${durationWords(writingMs)}. ${paste}`
+  const awayWords =
+    aways === undefined
+      ? ''
+      : aways === 0
+        ? ' The page was in sight all the time.'
+        : ` Away from the page ${counted(aways, 'time')}, ${durationWords(awayMs)} together.`
+  return `${counted(words, 'word')} in ${durationWords(writingMs)}. ${paste}${awayWords}`
 }
 
 /** What a status means, in a few words. */

@@ -40,6 +40,8 @@ export const checkSchema = exactly<Check>()(
     words: count,
     pastes: v.array(paste),
     edited: v.optional(editedPoints),
+    aways: v.optional(count),
+    awayMs: v.optional(spanMs),
   }),
 )
 
@@ -54,6 +56,8 @@ export const draftSchema = exactly<Draft>()(
     savedAtMs: instantMs,
     writingMs: spanMs,
     pastes: v.array(paste),
+    aways: v.optional(count),
+    awayMs: v.optional(spanMs),
   }),
 )
 
