@@ -170,7 +170,9 @@ describe('changes are put in use', () => {
     const { made, page } = await checked()
     const { user } = await open()
     const question = await change(user, '1.2', 'Limpets eat seaweed.')
-    expect(question).toHaveTextContent('Your 1 check of it stay')
+    expect(question).toHaveTextContent(
+      'Your check of it stays, with the points as they were marked',
+    )
     expect(question).toHaveTextContent(
       'This point begins anew, because what is asked has changed: 1.2',
     )
@@ -212,6 +214,23 @@ describe('changes are put in use', () => {
     await user.click(within(question).getByRole('button', { name: 'Use it' }))
     await screen.findByText(/is in use as it stands here/)
     expect((await listPapers()).papers).toEqual([{ ...paper, edited: [{ ref: '1.2', now: null }] }])
+  })
+
+  test('what cannot be put in use is told; nothing is changed, and the edit goes on', async () => {
+    const { made } = await checked()
+    const { user } = await open()
+    const question = await change(user, '1.2', 'Limpets eat seaweed.')
+    await waitFor(async () => expect(await getEdit('rock-pools')).toBeDefined())
+    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('No room.', 'QuotaExceededError')
+    })
+    await user.click(within(question).getByRole('button', { name: 'Use it' }))
+    expect(await screen.findByRole('alert')).toHaveTextContent('Nothing was changed.')
+    put.mockRestore()
+    expect((await listSyllabi()).syllabi[0]!.source).toBe(SOURCE)
+    expect(await getCheck('1')).toEqual(made)
+    await user.type(screen.getByLabelText('Title of the syllabus'), '!')
+    await waitFor(async () => expect((await getEdit('rock-pools'))?.form.title).toBe('Rock pools!'))
   })
 
   test('not yet: nothing is changed', async () => {

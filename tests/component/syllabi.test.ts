@@ -74,7 +74,7 @@ describe('a syllabus that was brought', () => {
     const user = await open()
     await user.click(screen.getByRole('button', { name: 'Remove Rock pools' }))
     const question = screen.getByRole('dialog', { name: 'Remove Rock pools?' })
-    expect(question).toHaveTextContent('Your 1 check of it stay')
+    expect(question).toHaveTextContent('Your check of it stays')
     await user.click(within(question).getByRole('button', { name: 'Remove it' }))
 
     const former = await screen.findByRole('region', { name: /no longer here/ })
