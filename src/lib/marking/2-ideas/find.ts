@@ -1,7 +1,7 @@
 import type { Posting, ReadPage } from '../1-statements/page'
 import type { Statement } from '../1-statements/statements'
 import { isDirectionKey } from '../words/phrases'
-import { relatedTo } from '../words/relations'
+import { GAP, relatedTo } from '../words/relations'
 import {
   bestOfEachSign,
   combined,
@@ -30,6 +30,8 @@ const MIN_LOOSE = 0.3
 const BINDS_WITHIN = 5
 /** The strength of a misspelling that can only be the word; another word that sounds like it has less. */
 const MISSPELT = 0.95
+/** Words that may stand in the gap of a phrase. */
+const GAP_WORDS = 4
 /** A preposition belongs to what stands this near. */
 const NEAR = 3
 
@@ -145,8 +147,15 @@ export class Finder {
   }
 
   private negatedAt(hit: Hit): boolean {
-    for (let k = hit.from; k < hit.to; k += 1) if (this.page.negated[k]) return true
+    // `no colour` is all of what is meant: its own denial does not deny it.
+    for (let k = hit.from; k < hit.to; k += 1)
+      if (this.page.negated[k] && !this.deniesItself(hit, k)) return true
     return false
+  }
+
+  private deniesItself(hit: Hit, k: number): boolean {
+    const by = this.page.negatedBy[k]!
+    return by >= hit.from && by < hit.to
   }
 
   // The nearest place; a word with a direction binds to the nearest of its kind, whichever way that points.
@@ -208,8 +217,15 @@ export class Finder {
       let to = start.to
       let sure = start.strength
       let complete = true
+      let reach = 1
       for (let k = 1; k < keys.length && complete; k += 1) {
-        const next = this.page.postings.get(keys[k]!)?.find((p) => p.from >= to && p.from <= to + 1)
+        if (keys[k] === GAP) {
+          reach = GAP_WORDS
+          continue
+        }
+        const last = to + reach
+        reach = 1
+        const next = this.page.postings.get(keys[k]!)?.find((p) => p.from >= to && p.from <= last)
         if (next && this.page.statementOf[next.from] === this.page.statementOf[start.from]) {
           to = next.to
           sure = Math.min(sure, next.strength)

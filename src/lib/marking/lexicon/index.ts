@@ -8,6 +8,7 @@ import { keptApart as keptApartData } from './kept-apart'
 import { isKnownWord } from './known'
 import { opposites } from './opposites'
 import { formulaRows } from './formula'
+import { plainWords } from './plain-words'
 import { rowsOf, wordsOf } from './rows'
 import { shorthand } from './shorthand'
 import { soundAlikes as soundAlikeData } from './sound-alikes'
@@ -121,6 +122,20 @@ export function synonymRows(): string[][] {
       )
       .map((phrase) => phrase.toLowerCase()),
   )
+}
+
+/** Technical and formal words with plain ones that say the same; the plain ones are not said by the technical word. */
+export function plainRows(): { word: string; plainly: readonly string[] }[] {
+  return plainWords.flatMap(rowsOf).map((row) => {
+    const [word = '', said = ''] = row.toLowerCase().split('=')
+    return {
+      word: word.trim(),
+      plainly: said
+        .split(',')
+        .map((phrase) => phrase.trim())
+        .filter(Boolean),
+    }
+  })
 }
 
 export interface OppositeRow {

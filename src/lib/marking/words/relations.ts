@@ -1,8 +1,10 @@
-import { oppositeRows, synonymRows } from '../lexicon'
+import { isKnown, oppositeRows, plainRows, synonymRows } from '../lexicon'
+import { keyOf } from './keys'
 import { keyOfToken, wordsForMatching } from './phrases'
 
 /** Another way to say a word: the keys of its words in order, and what it does to the meaning. */
 export interface Related {
+  /** `GAP` among them: a few other words may stand there (make GAP weak: `made the acid weaker`). */
   readonly keys: readonly string[]
   /** How surely it means the same, 0 to 1. */
   readonly strength: number
@@ -12,7 +14,12 @@ export interface Related {
   readonly slot: boolean
 }
 
+/** Stands in a phrase for up to a few words that are not its own. */
+export const GAP = '…'
+
 const SYNONYM = 0.9
+/** A technical word said in plain ones. */
+const PLAINLY = 0.85
 const SAME_SIDE = 0.85
 const OPPOSITE = 0.85
 
@@ -32,7 +39,50 @@ export function phraseKey(keys: readonly string[]): string {
 
 /** What may stand for `phrase` (a `phraseKey`), itself left out: synonyms, and opposites with sign -1. */
 export function relatedTo(phrase: string): readonly Related[] {
-  return table().related.get(phrase) ?? []
+  const listed = table().related.get(phrase) ?? []
+  const formed = byForm(phrase)
+  return formed.length === 0 ? listed : [...listed, ...formed]
+}
+
+/** What the form of a word says of its relations: colourless is without colour, and unsuitable is the opposite of suitable. */
+function byForm(phrase: string): readonly Related[] {
+  const known = formed.get(phrase)
+  if (known) return known
+  const made = privative(phrase)
+  // Phrases come from syllabi, of which there may be any number.
+  if (formed.size > 20_000) formed.clear()
+  formed.set(phrase, made)
+  return made
+}
+const formed = new Map<string, readonly Related[]>()
+
+const WITHOUT = [
+  ['no'],
+  ['without'],
+  ['not', 'have'],
+  ['not', 'any'],
+  ['lose', 'it'],
+  ['free', 'of'],
+]
+
+function privative(phrase: string): readonly Related[] {
+  if (phrase.includes(' ')) return []
+  const less = /^(.{4,})less$/.exec(phrase)?.[1]
+  if (less !== undefined && isKnown(less)) {
+    const own = keyOf(less)
+    return WITHOUT.map((words) => ({
+      keys: [...words.map(keyOf), own],
+      strength: SYNONYM,
+      sign: 1,
+      slot: false,
+    }))
+  }
+  const [, prefix, base] = /^(un|non)(.{4,})$/.exec(phrase) ?? []
+  const opposite =
+    prefix && base && isKnown(base) ? base : isKnown(`un${phrase}`) ? `un${phrase}` : undefined
+  return opposite === undefined
+    ? []
+    : [{ keys: [opposite], strength: OPPOSITE, sign: -1, slot: false }]
 }
 
 /** Does the word have an opposite that turns a statement round (increase, above, gain)? */
@@ -56,7 +106,11 @@ function build(): Table {
   const phrases = new Map<string, string[][]>()
   const directional = new Set<string>()
 
-  const keysOf = (words: string) => wordsForMatching(words).map(keyOfToken)
+  const keysOf = (words: string) =>
+    words
+      .split(GAP)
+      .map((part) => wordsForMatching(part).map(keyOfToken))
+      .reduce<string[]>((all, part) => (all.length === 0 ? part : [...all, GAP, ...part]), [])
   const relate = (
     one: readonly string[],
     two: readonly string[],
@@ -86,6 +140,11 @@ function build(): Table {
     const members = group.map(keysOf).filter((keys) => keys.length > 0)
     members.forEach(remember)
     for (const one of members) for (const two of members) relate(one, two, SYNONYM, 1)
+  }
+  for (const { word, plainly } of plainRows()) {
+    const one = keysOf(word)
+    remember(one)
+    for (const two of plainly.map(keysOf)) if (two.length > 0) relate(one, two, PLAINLY, 1)
   }
   for (const { sides, sameSide, slot, degree } of oppositeRows()) {
     const members = sides.map((side) => side.map(keysOf).filter((keys) => keys.length > 0))

@@ -1,0 +1,1 @@
+export const plainWords: readonly string[] = [``]
