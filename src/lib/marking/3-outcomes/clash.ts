@@ -3,6 +3,7 @@ import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { Clash } from '../types'
 import type { Case } from './judge'
+import { crossedParts } from './crossed'
 import { rejectedBy } from './rejected'
 import { tellsRelation } from './reverse'
 import { swappedPartner } from './swapped'
@@ -27,7 +28,8 @@ export function findClash(
     turnedRound(open, index, claims, said) ??
     wrongQuantity(open, index, claims) ??
     otherYear(open, index, claims) ??
-    swappedPartner(open, index)
+    swappedPartner(open, index) ??
+    crossedParts(open, index)
   )
 }
 
