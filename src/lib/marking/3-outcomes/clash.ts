@@ -84,6 +84,18 @@ function isAbout(
   const share = open.about.share(index, o.statement)
   const owned = o.at.every(({ from }) => open.subjects.owns(index, open.subjects.at(from)))
   if (owned && o.content >= 2) return true
+  // All the rest of the point is told beside it, and nowhere the right thing: then it is this point that is told.
+  const rest = claims.filter((other) => other !== claim)
+  const rightly = claim.occurrences.some((x) => x.sign === 1 && x.strength >= SAID)
+  if (
+    rest.length > 0 &&
+    !rightly &&
+    o.content >= 2 &&
+    o.turned !== 'swapped' &&
+    rest.every((other) => saidIn(other, o.statement)) &&
+    open.about.belongs(index, o.statement, 0.5)
+  )
+    return true
   if (!open.about.belongs(index, o.statement, 0.9) || share < 0.3) return false
   const others = claims.filter((other) => other !== claim && saidIn(other, o.statement)).length
   return others > 0 || (o.content >= 2 && share >= 0.45)
@@ -103,6 +115,10 @@ function deniesThePoint(open: Case, index: number, o: Occurrence): boolean {
   return o.denied ? plainlyDenied(open, o) : true
 }
 
+/** What turns a whole statement, and what turns the clause that it stands in. */
+const TURNS = /^(?:unless|until)$/
+const LIMITS = /^(?:nobody|nothing|wrong|only)$/
+
 // A denial that stands close before what it denies and is the only one of its statement; "unless" and "until" turn it round.
 function plainlyDenied({ page }: Case, o: Occurrence): boolean {
   const first = o.at.find(({ from }) => page.negatedBy[from]! >= 0)
@@ -113,7 +129,9 @@ function plainlyDenied({ page }: Case, o: Occurrence): boolean {
     if (isDirectionWord(page.tokens[i]!.text)) return false
   const { from, to } = page.statements[o.statement]!
   for (let i = from; i < to; i += 1) {
-    if (/^(?:unless|until|nobody|nothing|wrong|only)$/.test(page.tokens[i]!.text)) return false
+    const word = page.tokens[i]!.text
+    if (TURNS.test(word)) return false
+    if (LIMITS.test(word) && page.clauseOf[i] === page.clauseOf[first.from]) return false
   }
   return true
 }

@@ -77,12 +77,10 @@ function privative(phrase: string): readonly Related[] {
       slot: false,
     }))
   }
-  const [, prefix, base] = /^(un|non)(.{4,})$/.exec(phrase) ?? []
-  const opposite =
-    prefix && base && isKnown(base) ? base : isKnown(`un${phrase}`) ? `un${phrase}` : undefined
-  return opposite === undefined
-    ? []
-    : [{ keys: [opposite], strength: OPPOSITE, sign: -1, slot: false }]
+  if (phrase.length < 4 || !/^[a-z]+$/.test(phrase)) return []
+  const base = /^(?:un|non)(.{4,})$/.exec(phrase)?.[1]
+  const opposites = [`un${phrase}`, `non${phrase}`, ...(base && isKnown(base) ? [base] : [])]
+  return opposites.map((key) => ({ keys: [key], strength: OPPOSITE, sign: -1, slot: false }))
 }
 
 /** Does the word have an opposite that turns a statement round (increase, above, gain)? */

@@ -109,6 +109,16 @@ function editsAllowed(length: number): number {
   return length < 5 ? 1 : length < 8 ? 2 : length < 12 ? 3 : 4
 }
 
+// `unencrypted` is no slip for `encrypted`: a prefix makes another word.
+function prefixed(longer: string, shorter: string): boolean {
+  return (
+    longer.endsWith(shorter) &&
+    /^(?:un|in|im|il|ir|non|dis|de|re|pre|post|anti|mis|sub|super|inter|intra|hyper|hypo|under|over|out|up|down|ex|en|a|an)$/.test(
+      longer.slice(0, longer.length - shorter.length),
+    )
+  )
+}
+
 function nearest(
   word: string,
   own: readonly Entry[],
@@ -123,6 +133,7 @@ function nearest(
       const allowed = editsAllowed(Math.min(word.length, entry.word.length))
       if (Math.abs(entry.word.length - word.length) > allowed + 1) continue
       if (bitCount(entry.letters ^ letters) > 2 * allowed + 1) continue
+      if (prefixed(word, entry.word) || prefixed(entry.word, word)) continue
       const edits = levenshtein.DamerauLevenshteinDistance(word, entry.word, { restricted: true })
       const alike = sound !== '' && entry.sound === sound
       const limit = alike ? allowed + (isOwn && word.length > 5 ? 1 : 0) : Math.max(1, allowed - 1)
