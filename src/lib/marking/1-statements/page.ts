@@ -7,6 +7,7 @@ import type { Vocabulary } from '../words/spelling'
 import { carriedSubjects } from './carry'
 import { findCorrections } from './corrections'
 import { findClauses } from './clauses'
+import { readInPlace } from './in-place'
 import { findNegations } from './negation'
 import { toStatements, type Statement } from './statements'
 import type { Token } from './tokens'
@@ -17,7 +18,7 @@ export interface Posting {
   readonly to: number
   /** 1 as written; less where a misspelling was read as the word. */
   readonly strength: number
-  /** A pronoun stands here for the word. Several words may share its place. */
+  /** A pronoun or first letters stand here for the word. Several words may share the place. */
   readonly carried?: boolean
 }
 
@@ -46,7 +47,13 @@ const RAISED = table<string>({ '²': '2', '³': '3' })
 
 /** Reads a dump against the vocabulary of a topic: misspellings are read as the words they can only be. */
 export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
-  const { tokens: typed, statements } = toStatements(text)
+  const { tokens: pieces, statements } = toStatements(text)
+  const typed = pieces.map((token, i): Token => {
+    const placed = readInPlace(pieces, i)
+    return placed === undefined || vocabulary.has(token.text)
+      ? token
+      : { ...token, kind: 'word', text: placed }
+  })
   // Shorthand is written out and a misspelling read as the word that it can only be; offsets stay those of the typed text.
   const meant = typed.map((token) =>
     token.kind === 'word' ? vocabulary.correction(vocabulary.expanded(token.text)) : undefined,
@@ -64,6 +71,8 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     else postings.set(key, [posting])
   }
 
+  // Where all is in capitals they tell nothing of first letters.
+  const shouted = !/[a-z]/.test(text)
   const words = tokens.map((token) => token.text)
   const keys = tokens.map(keyOfToken)
   for (let i = 0; i < tokens.length; i += 1) {
@@ -75,6 +84,9 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
       continue
     }
     const word = words[i]!
+    const typedAs = text.slice(token.start, token.end)
+    for (const key of shouted ? [] : vocabulary.initials(typedAs))
+      post(key, { ...one, strength: 0.95, carried: true })
     if (meant[i] !== undefined) post(keys[i]!, { ...one, strength: 0.95 })
     else if (!insideCompound(i)) {
       post(keys[i]!, one)

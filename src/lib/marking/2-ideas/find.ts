@@ -225,7 +225,9 @@ export class Finder {
         }
         const last = to + reach
         reach = 1
-        const next = this.page.postings.get(keys[k]!)?.find((p) => p.from >= to && p.from <= last)
+        const next = this.page.postings
+          .get(keys[k]!)
+          ?.find((p) => (p.from >= to && p.from <= last) || sharesPlace(p, start))
         if (next && this.page.statementOf[next.from] === this.page.statementOf[start.from]) {
           to = next.to
           sure = Math.min(sure, next.strength)
@@ -238,6 +240,10 @@ export class Finder {
     return found
   }
 }
+
+// First letters stand for all words of a term in one place.
+const sharesPlace = (one: Posting, two: Posting): boolean =>
+  one.carried === true && two.carried === true && one.from === two.from
 
 // `never runs out of cash`: that `cash` is denied says less than that running out of it is.
 function fullest(pieces: readonly Piece[]): readonly Piece[] {

@@ -106,7 +106,7 @@ function makeReady(topic: Topic): ReadyTopic {
   return {
     topic,
     titleKeys,
-    vocabulary: vocabularyOf(terms, commonWords()),
+    vocabulary: vocabularyOf(terms, commonWords(), phrasesOf(topic)),
     points: points.map(({ point, drafted, ideas }, i) => ({
       point,
       drafted,
@@ -248,6 +248,18 @@ function isFillerKey(key: string): boolean {
 }
 const fillerKeys = new Set<string>()
 for (const word of commonWords()) if (isFiller(word)) fillerKeys.add(keyOf(word))
+
+// What a student may shorten to its first letters.
+function phrasesOf(topic: Topic): string[] {
+  const wordings = topic.points.flatMap((point) =>
+    [...point.ideas, ...(point.steps ?? [])].flatMap((idea) =>
+      idea.parts.flatMap((part) =>
+        part.wordings.map(({ words }) => words.map(({ text }) => text).join(' ')),
+      ),
+    ),
+  )
+  return [topic.title, ...wordings]
+}
 
 function* wordsOf(point: Point, ideas: readonly Idea[]): Generator<string> {
   yield* wordsIn(point.text)

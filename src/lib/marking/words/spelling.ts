@@ -1,6 +1,7 @@
 import DoubleMetaphone from 'natural/lib/natural/phonetics/double_metaphone.js'
 import levenshtein from 'natural/lib/natural/distance/levenshtein_distance.js'
 import { isDirectionWord, isKnown, isStopWord, shorthandFor, soundAlikes } from '../lexicon'
+import { initialsOf, looksLikeInitials } from './initials'
 import { keyOf } from './keys'
 
 /** The words of a topic, for reading what a student typed as what it can only mean. */
@@ -13,6 +14,8 @@ export interface Vocabulary {
   slips(word: string): readonly string[]
   /** Is it a word of the topic, a hyphenated one written as one included (zigzag)? */
   has(word: string): boolean
+  /** The keys of the term whose first letters these can only be; [] otherwise. */
+  initials(typed: string): readonly string[]
   /** The two words of the topic that a student wrote as one; [] otherwise. */
   pieces(word: string): readonly string[]
 }
@@ -25,8 +28,13 @@ interface Entry {
   readonly sound: string
 }
 
-/** `terms`: the words of the topic in any form; `common`: plain words that a misspelling may also be. */
-export function vocabularyOf(terms: ReadonlySet<string>, common: readonly string[]): Vocabulary {
+/** `terms`: the words of the topic in any form; `common`: plain words that a misspelling may also be; `phrases`: its terms of several words. */
+export function vocabularyOf(
+  terms: ReadonlySet<string>,
+  common: readonly string[],
+  phrases: readonly string[] = [],
+): Vocabulary {
+  const initials = initialsOf(phrases, (word) => terms.has(word))
   const own = entriesOf([...terms].filter((word) => word.length > 3))
   const general = entriesOf(common.filter((word) => word.length > 3 && !terms.has(word)))
   const generalWords = new Set(common)
@@ -68,6 +76,8 @@ export function vocabularyOf(terms: ReadonlySet<string>, common: readonly string
             (other) => terms.has(other) && !isStopWord(other) && !isDirectionWord(other),
           ),
     has: (word) => terms.has(word),
+    initials: (typed) =>
+      looksLikeInitials(typed) ? (initials.get(typed.toLowerCase()) ?? []) : [],
     pieces(word) {
       if (word.length < 6 || terms.has(word)) return []
       for (let cut = 3; cut <= word.length - 3; cut += 1) {
