@@ -50,7 +50,7 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
   const { tokens: pieces, statements } = toStatements(text)
   const typed = pieces.map((token, i): Token => {
     const placed = readInPlace(pieces, i)
-    return placed === undefined || vocabulary.has(token.text)
+    return placed === undefined || (placed !== 'number' && vocabulary.has(token.text))
       ? token
       : { ...token, kind: 'word', text: placed }
   })

@@ -117,6 +117,25 @@ function sentencesOf(line: string): string[] {
   }
   const parts = world.methods.one.tokenize.splitSentences(line, nlp.world())
   // The splitter drops white space of some kinds; offsets matter more than its opinion then.
-  return parts.join('') === line ? parts : [line]
+  return parts.join('') === line ? withoutAbbreviations(parts) : [line]
+}
+
+// A full stop behind a shortened word ends no sentence (`conc. of acid`); `no.` only where it counts something.
+const SHORTENED =
+  /(?:\b(?:approx|conc|temp|max|min|vol|dist|vs|eg|e\.g|ie|i\.e|esp|fig|incl|diff|avg|freq|resp)\.\s*$)/i
+const COUNTS = /\bnos?\.\s*$/i
+
+function withoutAbbreviations(parts: readonly string[]): string[] {
+  const whole: string[] = []
+  for (const part of parts) {
+    const before = whole[whole.length - 1]
+    const goesOn =
+      before !== undefined &&
+      ((SHORTENED.test(before) && /^\s*[\p{Ll}\d]/u.test(part)) ||
+        (COUNTS.test(before) && /^\s*of\b/i.test(part)))
+    if (goesOn) whole[whole.length - 1] = before + part
+    else whole.push(part)
+  }
+  return whole
 }
 const AT_ONCE = 2_000
