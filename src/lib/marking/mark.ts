@@ -8,7 +8,7 @@ import { spanOf, spansOf } from './3-outcomes/spans'
 import type { PointMark, Report, Span } from './types'
 
 /** Part of every report; it changes with every change that can change an outcome. */
-export const MARKER = '1.1.0'
+export const MARKER = '1.2.0'
 
 /**
  * Marks one dump against one topic by the marking rules. Deterministic; never throws on a student's words, any Unicode text will

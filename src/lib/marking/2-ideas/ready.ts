@@ -1,4 +1,4 @@
-import type { Idea, Part, Point, Topic, Wording } from '../../syllabus/types'
+import type { Equation, Idea, Part, Point, Topic, Wording } from '../../syllabus/types'
 import { tokenise } from '../1-statements/tokens'
 import { commonWords, isDirectionWord, isFiller, isNegation, isStopWord } from '../lexicon'
 import { reactionIn, type Reaction } from '../quantities/chemistry'
@@ -9,7 +9,7 @@ import { keyOf } from '../words/keys'
 import { keyOfToken, wordsForMatching } from '../words/phrases'
 import { isDirectional, knownPhraseAt, phraseKey } from '../words/relations'
 import { vocabularyOf, type Vocabulary } from '../words/spelling'
-import { draftIdeas } from './draft'
+import { draftOf } from './draft'
 
 /** One thing a wording needs: a word, or a phrase that the lexicon knows as a whole (`goes up`). */
 export interface Unit {
@@ -84,8 +84,18 @@ function makeReady(topic: Topic): ReadyTopic {
   const terms = new Set<string>()
   const points = topic.points.map((point) => {
     const drafted = point.ideas.length === 0 && !point.steps && !point.equation
-    const ideas = drafted ? draftIdeas(point, topic) : point.ideas
-    return { point, drafted, ideas }
+    if (!drafted) return { point, drafted, ideas: point.ideas, equation: point.equation }
+    const { equation, ideas, any, steps, value } = draftOf(point, topic)
+    const algebra = equation && { ...equation, kind: 'algebraic' as const }
+    const asked: Point = {
+      ...point,
+      ...(any ? { any } : {}),
+      ...(steps ? { steps } : {}),
+      ...(value ? { value } : {}),
+      // What is shown is in words; what is compared has a sign for each quantity.
+      ...(equation && algebra ? { equation: { ...algebra, written: equation.shown } } : {}),
+    }
+    return { point: asked, drafted, ideas, equation: algebra }
   })
   for (const { point, ideas } of points) for (const word of wordsOf(point, ideas)) terms.add(word)
   for (const word of wordsIn(topic.title)) terms.add(word)
@@ -107,7 +117,7 @@ function makeReady(topic: Topic): ReadyTopic {
     topic,
     titleKeys,
     vocabulary: vocabularyOf(terms, commonWords(), phrasesOf(topic)),
-    points: points.map(({ point, drafted, ideas }, i) => ({
+    points: points.map(({ point, drafted, ideas, equation }, i) => ({
       point,
       drafted,
       ideas: [
@@ -116,23 +126,30 @@ function makeReady(topic: Topic): ReadyTopic {
             ? loosened(readyIdea(idea, 'idea', titleKeys), weightOf)
             : readyIdea(idea, 'idea', titleKeys),
         ),
-        ...(point.steps ?? []).map((idea) => readyIdea(idea, 'step', titleKeys)),
+        ...(point.steps ?? []).map((idea) =>
+          drafted
+            ? loosened(readyIdea(idea, 'step', titleKeys), weightOf)
+            : readyIdea(idea, 'step', titleKeys),
+        ),
       ],
       need: point.any ?? ideas.length + (point.steps?.length ?? 0),
       rejects: (point.reject ?? []).map((said) => ({ said, wording: readySentence(said) })),
-      ...quantities(point),
+      ...quantities(point, equation),
       weights: new Map([...keySets[i]!].map((key) => [key, Math.max(0.05, weightOf(key))])),
       textKeys: contentKeysOf(point.text),
     })),
   }
 }
 
-function quantities(point: Point): Pick<ReadyPoint, 'equation' | 'reaction' | 'value'> {
+function quantities(
+  point: Point,
+  equation: Equation | undefined,
+): Pick<ReadyPoint, 'equation' | 'reaction' | 'value'> {
   const value = point.value ? { value: readyValue(point.value) } : {}
-  if (!point.equation) return value
-  const { written, kind } = point.equation
+  if (!equation) return value
+  const { written, kind } = equation
   if (kind === 'algebraic') {
-    return { ...value, equation: readyEquation(point.equation, tokenise(written), written) }
+    return { ...value, equation: readyEquation(equation, tokenise(written), written) }
   }
   const reaction = reactionIn(written, new Set(), formulaNamed)
   const species = new Set([...(reaction?.from.keys() ?? []), ...(reaction?.to.keys() ?? [])])

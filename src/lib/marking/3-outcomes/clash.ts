@@ -51,6 +51,7 @@ function turnedRound(
         takenBack(open, o)
       )
         continue
+      if (claim.idea?.loose && o.turned === 'opposite' && hasBoth(open, index, o)) continue
       if (saidIn(claim, o.statement) || inReverse(open, claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
       // One word against another (erode for deposit) proves nothing without a second word of the idea.
@@ -61,6 +62,12 @@ function turnedRound(
     }
   }
   return undefined
+}
+
+// `first words … last words`: a text with both of two opposites does not say which of them a drafted idea excludes.
+function hasBoth(open: Case, index: number, o: Occurrence): boolean {
+  const own = new Set(open.topic.points[index]!.textKeys)
+  return o.at.every(({ from }) => own.has(open.page.keys[from]!))
 }
 
 // Rule 9: two ideas turned round in one statement are a reverse argument.

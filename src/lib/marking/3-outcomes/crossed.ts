@@ -11,6 +11,13 @@ interface Place {
   readonly idea: 0 | 1
   /** What is spoken of, or what is said of it: the first or the last part of the idea. */
   readonly side: 0 | 1
+  /** Its words, in order. */
+  readonly at: readonly Range[]
+  /** The last of them: where it stands among the others. */
+  readonly from: number
+}
+
+interface Range {
   readonly from: number
   readonly to: number
 }
@@ -33,7 +40,7 @@ export function crossedParts(open: Case, index: number): ClashFound | undefined 
           return {
             kind: 'swapped',
             statement: statement.index,
-            at: crossed.map(({ from, to }) => ({ from, to })).sort((a, b) => a.from - b.from),
+            at: crossed.flatMap(({ at }) => at).sort((a, b) => a.from - b.from),
             against: point.point.text,
           }
       }
@@ -68,12 +75,17 @@ function crossedIn(
   const places = ([0, 1] as const)
     .flatMap((idea) =>
       ([0, 1] as const).flatMap((side) =>
-        placesOf(open, statement, pair[idea][side]!).map((at) => ({ idea, side, ...at })),
+        placesOf(open, statement, pair[idea][side]!).map((at) => ({
+          idea,
+          side,
+          at,
+          from: at[at.length - 1]!.from,
+        })),
       ),
     )
     .sort((a, b) => a.from - b.from)
   const distinct = places.filter(
-    (one, i) => !places.some((two, k) => i !== k && one.from < two.to && two.from < one.to),
+    (one, i) => !places.some((two, k) => i !== k && overlap(one.at, two.at)),
   )
   if (distinct.length < 2 || distinct.length !== places.length) return undefined
   const told = pairs(distinct, open.page)
@@ -92,7 +104,7 @@ function placesOf(
   open: Case,
   statement: Statement,
   wordings: readonly ReadyWording[],
-): { from: number; to: number }[] {
+): (readonly Range[])[] {
   const found = wordings.flatMap((wording) =>
     open.finder
       .wordingIn(wording, statement)
@@ -104,12 +116,13 @@ function placesOf(
           !piece.denies &&
           piece.at.every(({ from }) => open.page.struck[from] === 0),
       )
-      .map(({ at }) => ({ from: at[0]!.from, to: at[at.length - 1]!.to })),
+      .map(({ at }) => at),
   )
-  return found.filter(
-    (one, i) => found.findIndex((two) => one.from < two.to && two.from < one.to) === i,
-  )
+  return found.filter((one, i) => found.findIndex((two) => overlap(one, two)) === i)
 }
+
+const overlap = (one: readonly Range[], two: readonly Range[]): boolean =>
+  one.some((a) => two.some((b) => a.from < b.to && b.from < a.to))
 
 /** Which part goes with which. Where neither the clauses nor the order say so, none. */
 function pairs(places: readonly Place[], page: ReadPage): (readonly [Place, Place])[] {

@@ -105,12 +105,12 @@ export function judge(open: Case, index: number): Judgement {
 
   let outcome: Outcome = 'missed'
   if (clash || order?.swapped) outcome = 'contradicted'
-  else if (point.drafted ? draftedFull(claims, best) : needed > 0 && count >= needed)
+  else if (byCover(point) ? draftedFull(claims, best) : needed > 0 && count >= needed)
     outcome = 'full'
   else if (best && countsAsPart(open, point, index, claims, said)) outcome = 'partial'
 
   const share = needed === 0 ? 0 : Math.min(1, count / needed)
-  const sureness = clash ? 0 : point.drafted ? (best?.cover ?? 0) : share * (best?.strength ?? 0)
+  const sureness = clash ? 0 : byCover(point) ? (best?.cover ?? 0) : share * (best?.strength ?? 0)
   return {
     outcome,
     claims,
@@ -130,9 +130,15 @@ function draftedFull(claims: readonly Claim[], best: Window | undefined): boolea
   if (!best || best.cover < DRAFT_FULL) return false
   const whole = claims.reduce((sum, { idea }) => sum + (idea?.weight ?? 1), 0)
   return claims.every(
-    ({ idea }, c) => best.said[c] !== undefined || (idea?.weight ?? 1) < whole * SMALL_IDEA,
+    ({ idea, kind }, c) =>
+      best.said[c] !== undefined || (kind === 'idea' && (idea?.weight ?? 1) < whole * SMALL_IDEA),
   )
 }
+
+/** Drafted ideas are weighed together; drafted steps and an equation are all needed, as an author's are. */
+const byCover = ({ drafted, point }: ReadyPoint): boolean =>
+  drafted && !point.steps && !point.equation && point.any === undefined
+
 const SMALL_IDEA = 0.15
 
 /** The statement that says most of the ideas that were found; the first of equals. */

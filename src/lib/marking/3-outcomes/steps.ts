@@ -4,7 +4,7 @@ import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { ClashFound } from './clash'
 import { plainIdea } from './plain-idea'
-import { SAID } from './thresholds'
+import { SAID, SAID_LOOSE } from './thresholds'
 
 interface Placed {
   readonly step: number
@@ -24,7 +24,7 @@ export function stepsInOrder(
     claim.kind !== 'step'
       ? []
       : claim.occurrences
-          .filter((o) => o.sign === 1 && o.strength >= SAID)
+          .filter((o) => o.sign === 1 && o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID))
           .map((o) => ({ step, o, when: timeOf(page, o) })),
   )
   const chain = longestChain(places)
