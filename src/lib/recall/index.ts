@@ -22,6 +22,15 @@ export { marksOfToday, refToday } from './edited'
 export { openGaps, pointHistories, type Seen } from './points'
 export { howLong, type HowLong } from './how-long'
 export { planTopic, type TopicPlan } from './plan'
+export { courseOf, forecast, type Course } from './forecast'
+export {
+  planToExam,
+  type ExamPlan,
+  type PlannedCheck,
+  type PlannedDay,
+  type PlanQuestion,
+} from './exam-plan'
+export { PLANNED_WITHOUT_EXAM, type PlanWarning } from './plan-warnings'
 export { whatFirst, type FirstTopic, type PartReason, type WeighedReason } from './first'
 export {
   tonight,

@@ -49,6 +49,16 @@ export function gapShare(daysLeft: number): number {
 }
 
 /**
+ * Days from a session to the topic's next one. `run`: full sessions in a row with it, 0 where it had gaps. `daysLeft`: days
+ * from it to the exam; absent: none is set. `undefined`: no day is left between.
+ */
+export function gapDaysAfter(run: number, daysLeft?: number): number | undefined {
+  if (daysLeft !== undefined && daysLeft <= 1) return undefined
+  if (run === 0) return 1
+  return (daysLeft === undefined ? gapByRun(run) : gapBefore(daysLeft)).gapDays
+}
+
+/**
  * The next date after the latest session. `examDay` is the nearest exam's, if any; one that was over before the
  * latest session is as good as none. The date is never on or after the exam's day.
  */
