@@ -42,11 +42,13 @@ export function warningSentence<T extends TopicPlace>(
   }
 }
 
-const examWords = (day: Day, today: Day): string => `the exam ${onDay(dayFrom(day, today))}`
-
-/** "today" and "tomorrow" stand alone, other days with "on". */
-const onDay = (words: string): string =>
-  /^(?:today|tomorrow)$/.test(words) ? words : `on ${words}`
+/** "the exam today", "the exam on 14 April". */
+function examWords(day: Day, today: Day): string {
+  const near = dayFrom(day, today)
+  return /^(?:today|tomorrow)$/.test(near)
+    ? `the exam ${near}`
+    : `the exam on ${shortDay(day, today)}`
+}
 
 const MOST_NAMED = 6
 
