@@ -1,6 +1,7 @@
 /** What jsdom lacks and the pages use. Every test begins with nothing kept. */
 import '@testing-library/jest-dom/vitest'
 import 'fake-indexeddb/auto'
+import { configure } from '@testing-library/svelte'
 import { clear, createStore } from 'idb-keyval'
 import { afterEach, beforeEach, vi } from 'vitest'
 
@@ -9,6 +10,9 @@ vi.mock('$app/navigation', () => ({
   goto: vi.fn(() => Promise.resolve()),
   beforeNavigate: vi.fn(),
 }))
+
+// No test asserts a time: this only ends what hangs, on a busy machine as well.
+configure({ asyncUtilTimeout: 20_000 })
 
 beforeEach(() => clear(createStore('second-ink', 'records')))
 
