@@ -15,6 +15,7 @@ topics:
           - limpets dry out at high tide
       - ref: '1.2'
         text: The intertidal zone lies between high water and low water.
+        cue: What is the part of the shore between the tides called, and where does it lie?
         ideas:
           - '"intertidal zone"'
           - high water / high tide + low water / low tide

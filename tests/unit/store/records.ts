@@ -55,6 +55,7 @@ export const page = (id: string): Page => ({
       {
         ref: '1.1',
         text: 'Waves come in at an angle.',
+        cue: 'How do waves come in?',
         ideas: [
           {
             written: '"waves" + at an angle/oblique(ly)',

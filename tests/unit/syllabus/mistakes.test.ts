@@ -324,6 +324,41 @@ describe('a point', () => {
       says: [`6:9 ${HERE}: The field "text" is missing`],
     },
     {
+      name: 'a blank cue',
+      file: withPoint('cue: " "'),
+      says: [`8:14 ${HERE}, cue: Nothing stands here`],
+    },
+    {
+      name: 'a cue that is a list',
+      file: withPoint('cue: [what, why]'),
+      says: [`8:14 ${HERE}, cue: A text was expected, not a list`],
+    },
+    {
+      name: 'a cue on two lines',
+      file: withPoint('cue: "What?\\nWhy?"'),
+      says: [`8:14 ${HERE}, cue: One line was expected`],
+    },
+    {
+      name: 'a long cue',
+      file: withPoint(`cue: ${'why '.repeat(51)}`),
+      says: [`8:14 ${HERE}, cue: at most 200`],
+    },
+    {
+      name: 'a cue that is the text, whatever its case and signs',
+      file: withPoint('cue: BACKWASH?'),
+      says: [`8:14 ${HERE}, cue: gives the point away`],
+    },
+    {
+      name: 'two cues',
+      file: withPoint('cue: What?', 'cue: Why?'),
+      says: [`9:9 ${HERE}: "cue" stands here a second time; the first is in line 8`],
+    },
+    {
+      name: 'a misspelt cue',
+      file: withPoint('ceu: What?'),
+      says: [`8:9 ${HERE}: Did you mean "cue"?`],
+    },
+    {
       name: 'a blank text',
       file: point('ref: "1"', 'text: "  "'),
       says: [`7:15 ${HERE}, text: Nothing stands here`],

@@ -162,6 +162,12 @@ describe('what a hand-written file may look like', () => {
     })
   })
 
+  test('a cue, taken as it is written', () => {
+    expect(pointOf('cue: " 2.10 or more? "')).toMatchObject({ cue: '2.10 or more?' })
+    expect(pointOf('cue: 2.10')).toMatchObject({ cue: '2.10' })
+    expect(pointOf('ideas: [speed]')).not.toHaveProperty('cue')
+  })
+
   test('steps with reject', () => {
     expect(pointOf('steps: [mark, measure], reject: [guess]')).toMatchObject({
       steps: [{ written: 'mark' }, { written: 'measure' }],
