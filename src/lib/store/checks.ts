@@ -54,11 +54,13 @@ export const listTopicChecks = ({
   topicId,
 }: TopicPlace): Promise<{ checks: Check[]; unreadable: number }> =>
   reading(async (store) => {
+    const set = readRecord('settings', await rawRecord(store, SETTINGS_KEY))
+    const settings = set.ok ? set.record : defaultSettings
     const read = (await rawEntries(store, keysOf('check')))
       .filter(({ raw }) => !isElsewhere(raw, syllabusId, topicId))
       .map(({ raw }) => readRecord('check', raw))
     const checks = read
-      .flatMap((one) => (one.ok ? [one.record] : []))
+      .flatMap((one) => (one.ok ? [countedCheck(one.record, settings)] : []))
       .filter((check) => check.syllabusId === syllabusId && check.topicId === topicId)
       .sort(byTime)
     return { checks, unreadable: read.filter(({ ok }) => !ok).length }

@@ -1,0 +1,82 @@
+/** What the tutor's pages say. */
+import { dayFrom } from './dates'
+import type { Agreement, ChangedMark, GroupCell, GroupRow, Kappa } from '../review'
+import type { Day } from '../recall'
+import { outcomeWords, recallWords } from './sentences'
+import { counted } from './words'
+
+export const NEED_RULE =
+  'Who needs help comes first: the lowest share of points full over the latest session of each topic; of equals, who has not checked for longest.'
+
+/** "today", "1 day ago". */
+export const daysAgo = (days: number): string =>
+  days <= 0 ? 'today' : days === 1 ? 'yesterday' : `${days} days ago`
+
+/** "17 of 24 points, last checked 3 days ago". */
+export const rowWords = ({ full, points, daysSince }: GroupRow): string =>
+  daysSince === undefined
+    ? 'No whole topic checked yet'
+    : `${recallWords({ full, points })}, last checked ${daysAgo(daysSince)}`
+
+/** The arrow that stands for a trend; none where nothing is compared. */
+export const TREND_SIGN: Readonly<Record<GroupCell['trend'], string>> = {
+  up: '↗',
+  down: '↘',
+  same: '→',
+  first: '',
+}
+
+/** A cell read aloud: "17 of 24 points, up from 15, full 2 days in a row, 3 days ago". */
+export const cellWords = ({ full, points, before, trend, run, daysSince }: GroupCell): string =>
+  [
+    recallWords({ full, points }),
+    trend === 'first'
+      ? 'first session'
+      : trend === 'same'
+        ? 'as before'
+        : before &&
+          `${trend} from ${before.full}${before.points === points ? '' : ` of ${before.points}`}`,
+    run > 0 && `full ${counted(run, 'session')} in a row`,
+    daysAgo(daysSince),
+  ]
+    .filter((part) => part)
+    .join(', ')
+
+export const DIRECTION_WORDS: Readonly<Record<ChangedMark['direction'], string>> = {
+  for: 'in their own favour',
+  against: 'against themselves',
+  neither: 'worth the same',
+}
+
+/** "3 marks changed in their own favour, 1 against themselves." */
+export function changedWords(marks: readonly ChangedMark[]): string {
+  const count = (direction: ChangedMark['direction']) =>
+    marks.filter((mark) => mark.direction === direction).length
+  if (marks.length === 0) return 'No mark was changed.'
+  const neither = count('neither')
+  return `${counted(marks.length, 'mark')} changed: ${count('for')} in their own favour, ${count('against')} against themselves${neither > 0 ? `, ${neither} worth the same` : ''}.`
+}
+
+export const changeWords = ({ from, to }: ChangedMark): string =>
+  `${outcomeWords(from)} → ${outcomeWords(to)}`
+
+/** "21 of 24 points the same, 88 %." */
+export const sameWords = ({ same, points }: Agreement): string =>
+  points === 0
+    ? 'No point was marked by both.'
+    : `${same} of ${counted(points, 'point')} the same, ${Math.round((100 * same) / points)} %.`
+
+/** "Cohen’s kappa 0.72, 95 % interval 0.51 to 0.93." */
+export const kappaWords = (kappa: Kappa | undefined): string =>
+  kappa
+    ? `Cohen’s kappa ${two(kappa.value)}, 95 % interval ${two(kappa.low)} to ${two(kappa.high)}.`
+    : 'Cohen’s kappa has no value here: it needs points, and more than one kind of mark.'
+
+const two = (number: number): string => number.toFixed(2).replace('-', '−')
+
+export const KAPPA_SOURCE =
+  'Kappa is agreement beyond chance: 1 is full agreement, 0 what chance would give. Cohen (1960), Educational and Psychological Measurement 20, 37–46; interval from the large-sample standard error of Fleiss, Cohen and Everitt (1969), Psychological Bulletin 72, 323–327. With few points, and because points of one page are not independent, the interval is a rough guide.'
+
+/** "made on Tuesday 2 March 2027, opened today". */
+export const fileWords = (made: Day, opened: Day, today: Day): string =>
+  `File made ${dayFrom(made, today)}, opened here ${dayFrom(opened, today)}.`
