@@ -11,7 +11,7 @@ export interface Stem {
   /** Where the recall ends; equal to the chart's `top` for a full session. */
   readonly y: number
   readonly full: boolean
-  /** Points full, written beside the end of the stem; empty where the stems stand too close. */
+  /** Points full, written to the right of the end of the stem; empty where the next stem stands too close. */
   readonly label: string
   readonly labelY: number
   /** The day, written below; empty where it would run into another. */
@@ -39,7 +39,7 @@ const LEFT = 52
 const RIGHT = 52
 /** Room that a label needs, so that it does not run into the next. */
 const DAY_LABEL = 92
-const COUNT_LABEL = 26
+const COUNT_LABEL = 40
 
 /** `width` in pixels; sessions oldest first, their distances true to the calendar. */
 export function recallChart(sessions: readonly Session[], width: number, today: Day): RecallChart {
@@ -52,7 +52,8 @@ export function recallChart(sessions: readonly Session[], width: number, today: 
       : LEFT + 24 + (daysBetween(first, day) / span) * (right - LEFT - 24),
   )
   const days = roomFor(xs, DAY_LABEL)
-  const counts = roomFor(xs, COUNT_LABEL)
+  // A count stands to the right of its stem: it must end before the next.
+  const counts = xs.map((x, i) => (xs[i + 1] ?? Infinity) - x >= COUNT_LABEL)
   return {
     width,
     height: HEIGHT,

@@ -5,8 +5,20 @@ import { nextSentence, recallWords, STATUS_WORDS } from './sentences'
 import { minutesWords } from './how-long'
 import { counted, opening } from './words'
 
-/** Why a topic comes where it comes, in one or two sentences; "" never. */
-export function firstReason({ part, weighed, status }: FirstTopic, today: string): string {
+/** Why a topic comes first, in one or two sentences; "" never. */
+export const firstReason = (plan: FirstTopic, today: string): string =>
+  reasonFrom(partSentence(plan.part, today), plan)
+
+/** Why a topic stands where it stands in a list. */
+export const rowReason = (plan: FirstTopic, today: string): string =>
+  reasonFrom(
+    plan.part.rule === 'later'
+      ? `${opening(dayFrom(plan.part.day, today))}.`
+      : partSentence(plan.part, today),
+    plan,
+  )
+
+function reasonFrom(where: string, { part, weighed, status }: FirstTopic): string {
   const recall = weighed.find((reason) => reason.rule === 'recall')
   const rating = weighed.find((reason) => reason.rule === 'rating')
   const exam = weighed.find((reason) => reason.rule === 'exam')
@@ -16,7 +28,7 @@ export function firstReason({ part, weighed, status }: FirstTopic, today: string
       ? `It was finished once; the last check had ${recallWords(recall)} full.`
       : `The last check had ${recallWords(recall)} full.`)
   return [
-    partSentence(part, today),
+    where,
     last,
     rating && `You find it ${rating.rating}.`,
     exam && part.rule !== 'no-day-left' && examSentence(exam.days),

@@ -90,6 +90,15 @@ describe('recall over time', () => {
     for (const [i, x] of labelled.slice(1).entries()) expect(x - labelled[i]!).toBeGreaterThan(80)
     for (const { x } of stems) expect(x > 0 && x < width).toBe(true)
   })
+  test.each([280, 640])('at %i pixels no count runs into the next stem', (width) => {
+    const line = Array.from({ length: 28 }, (_, i) => `03-${String(i + 1).padStart(2, '0')} gaps`)
+    for (const days of [line, ['03-01 gaps', '03-02 full', '03-20 gaps']]) {
+      const { stems } = chart(days.join(', '), width)
+      expect(stems.at(-1)?.label).not.toBe('')
+      for (const [i, { x, label }] of stems.slice(0, -1).entries())
+        if (label !== '') expect(stems[i + 1]!.x - x).toBeGreaterThanOrEqual(40)
+    }
+  })
   test('says the same in words', () => {
     expect(chart('03-01 gaps, 03-02 full').words).toBe(
       'Recall over time, oldest first: 1 of 2 points on 1 March and 2 of 2 points on 2 March. The finish line is every point.',

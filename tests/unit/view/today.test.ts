@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import { defaultSettings, whatFirst, type Check, type Settings } from '../../../src/lib/recall'
-import { firstReason, loadSentence, standingRow, todayParts } from '../../../src/lib/view/today'
+import {
+  firstReason,
+  loadSentence,
+  rowReason,
+  standingRow,
+  todayParts,
+} from '../../../src/lib/view/today'
 
 const topic = { syllabusId: 'shores', topicId: 'drift' }
 const today = '2027-03-10'
@@ -91,6 +97,13 @@ describe('why a topic comes first', () => {
   ])('$why', ({ checks, settings, says }) => {
     expect(firstReason(first(checks, settings), today)).toBe(says)
   })
+})
+
+test('in a list what comes later has its day in front', () => {
+  const plan = first([check(today, 1)])
+  expect(rowReason(plan, today)).toBe('Tomorrow. The last check had 1 of 2 points full.')
+  const due = first([check('2027-03-09', 1)])
+  expect(rowReason(due, today)).toBe(firstReason(due, today))
 })
 
 describe('how a topic stands in the list', () => {
