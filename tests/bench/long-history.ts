@@ -49,8 +49,7 @@ export function longHistory(nowMs: number): { checks: Check[]; pages: Page[] } {
     const known = 0.3 + (0.72 * round) / rounds
     const marks = topic.points.map(({ ref }) => ({
       ref,
-      outcome:
-        next() < known ? ('full' as const) : OUTCOMES[Math.floor(next() * OUTCOMES.length)]!,
+      outcome: next() < known ? ('full' as const) : OUTCOMES[Math.floor(next() * OUTCOMES.length)]!,
     }))
     const id = `check-${String(i).padStart(5, '0')}`
     const atMs = Math.round(nowMs - (rounds - round) * 8 * DAY_MS + (i % TOPICS) * 3_600_000)
@@ -64,7 +63,8 @@ export function longHistory(nowMs: number): { checks: Check[]; pages: Page[] } {
       atMs,
       zone: 'Europe/London',
       marks,
-      changes: round % 3 === 0 ? [{ ref: marks[0]!.ref, outcome: 'full', by: 'student', atMs }] : [],
+      changes:
+        round % 3 === 0 ? [{ ref: marks[0]!.ref, outcome: 'full', by: 'student', atMs }] : [],
       marker: '1',
       writingMs: 600_000 + Math.floor(next() * 600_000),
       words: 300,
