@@ -28,6 +28,8 @@ export interface RecallChart {
   readonly right: number
   readonly ticks: readonly { readonly y: number; readonly label: string }[]
   readonly stems: readonly Stem[]
+  /** Half the width of a stem's end, so that those of neighbours do not touch. */
+  readonly tip: number
   /** The same in words. */
   readonly words: string
 }
@@ -62,6 +64,7 @@ export function recallChart(sessions: readonly Session[], width: number, today: 
     left: LEFT,
     right,
     ticks: ticksOf(sessions),
+    tip: tipOf(xs),
     stems: sessions.map(({ day, recall, full }, i) => {
       const y = round(FOOT - recallShare(recall) * (FOOT - TOP))
       return {
@@ -77,6 +80,11 @@ export function recallChart(sessions: readonly Session[], width: number, today: 
     }),
     words: wordsOf(sessions, today),
   }
+}
+
+function tipOf(xs: readonly number[]): number {
+  const gaps = xs.slice(1).map((x, i) => x - (xs[i] ?? 0))
+  return round(Math.min(5, Math.max(1.5, Math.min(Infinity, ...gaps) / 2 - 1)))
 }
 
 /** Counts where every session had as many points, else shares of them. */
