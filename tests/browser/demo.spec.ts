@@ -1,7 +1,7 @@
 /** An empty app, three months of an invented pupil on it, and gone again. */
 import { expect, expectNoSideways, expectNoViolations, test } from './app'
 
-const banner = '[aria-label="Demo"]'
+const banner = 'aside[aria-label="Demo"]'
 
 test('one button fills every page, one tap empties them again', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 })

@@ -12,10 +12,13 @@
 import { describe, expect, test } from 'vitest'
 import {
   addDays,
+  courseOf,
   daysBetween,
   defaultSettings,
+  forecast,
   gapShare,
   nextDate,
+  planTopic,
   sessionsOf,
   statusOf,
 } from '../../src/lib/recall'
@@ -52,6 +55,26 @@ describe('Cepeda et al. 2008: the best gap as a share of the delay', () => {
       expect(rounded).toBeLessThanOrEqual(most)
     },
   )
+
+  test('the plan to an exam a year off begins with gaps of 5 to 10 % of what is left, and a week off of 20 to 40 %', () => {
+    const today = '2027-03-01'
+    const topic = { syllabusId: 'shores', topicId: 'drift' }
+    const gapsTo = (days: number) => {
+      const exams = [{ syllabusId: 'shores', day: addDays(today, days) }]
+      const plan = planTopic(topic, history('03-01 full'), { ...defaultSettings, exams }, today)
+      const planned = [0, ...forecast(courseOf(plan, today), days)]
+      return planned.slice(1).map((day, i) => ({
+        left: days - (planned[i] ?? 0),
+        share: (day - (planned[i] ?? 0)) / (days - (planned[i] ?? 0)),
+      }))
+    }
+    const [first] = gapsTo(365)
+    expect(first?.share).toBeGreaterThanOrEqual(0.05)
+    expect(first?.share).toBeLessThanOrEqual(0.1)
+    const week = gapsTo(365).find(({ left }) => left <= 8 && left >= 6) ?? gapsTo(7)[0]
+    expect(week?.share).toBeGreaterThanOrEqual(0.2)
+    expect(week?.share).toBeLessThanOrEqual(0.4)
+  })
 
   test('the share falls and the gap grows as the delay grows', () => {
     const delays = [7, 14, 35, 70, 140, 365]

@@ -39,6 +39,8 @@ export interface ExamPlan<T extends TopicPlace = TopicPlace> {
   /** The last day that is planned: the one before the last exam, or the end of six weeks. */
   readonly until: Day
   readonly minutesADay: number
+  /** Minutes of the checks already made today: today holds so many fewer. */
+  readonly usedToday: number
   /** In order; days with nothing are left out. */
   readonly days: readonly PlannedDay<T>[]
   readonly warnings: readonly PlanWarning<T>[]
@@ -65,6 +67,7 @@ export function planToExam<T extends TopicPlace>(question: PlanQuestion<T>): Exa
     today,
     until: addDays(today, Math.max(0, ...topics.map(({ before }) => before - 1))),
     minutesADay,
+    usedToday,
     days: daysOf(plans, topics, levelled, today),
     warnings: warningsOf({
       named: plans.map(({ topic }) => topic),

@@ -9,10 +9,10 @@ const minutesWords = (minutes: number): string => durationWords(minutes * 60_000
 export const dayLoad = (checks: number, minutes: number): string =>
   `${counted(checks, 'check')}, ${minutesWords(minutes)}`
 
-/** Why a check is not on the day that the rules give; '' where it is. */
+/** The day that the rules give, where a check is on another because that one is full; '' where it is on it. */
 export function movedWords({ day, due }: PlannedCheck, today: Day): string {
   if (day === due) return ''
-  return `moved ${day > due ? 'back' : 'forward'} from ${shortDay(due, today)}, which is full`
+  return `instead of ${shortDay(due, today)}`
 }
 
 /** One or two sentences: what does not fit, and what to do about it. */

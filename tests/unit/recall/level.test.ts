@@ -239,6 +239,22 @@ describe('what the days left cannot hold', () => {
   })
 })
 
+test('two thousand checks over sixty topics: every topic planned, none twice on a day', () => {
+  const ids = Array.from({ length: 60 }, (_, i) => String.fromCodePoint(0x3b1 + i))
+  const checks = ids.flatMap((id, i) =>
+    Array.from({ length: 34 }, (_, n) =>
+      of(id, addDays(TODAY, -2 * n - (i % 5)), (n + i) % 3 === 0 ? 'fm' : 'ff'),
+    ),
+  )
+  const made = plan(ids.join(''), checks, { exams: [exam('2027-09-01')], minutesADay: 60 }, 12)
+  expect(made.warnings).toEqual([])
+  const planned = made.days.flatMap(({ day, checks: each }) =>
+    each.map(({ topic }) => `${day} ${topic.topicId}`),
+  )
+  expect(new Set(planned).size).toBe(planned.length)
+  expect(new Set(planned.map((one) => one.slice(11))).size).toBe(60)
+})
+
 const anyTopic = fc.record({
   last: fc.option(fc.record({ daysAgo: fc.nat(40), marks: fc.constantFrom('ff', 'fm', 'mm') }), {
     nil: undefined,

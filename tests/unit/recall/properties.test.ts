@@ -2,6 +2,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {
+  addDays,
+  dayAt,
   dayOf,
   explainStatus,
   nextDate,
@@ -121,6 +123,73 @@ describe('status', () => {
         const known = then.flatMap(({ check: first, later }) => [first, ...later])
         expect(statusOf(sessionsOf(known), settings())).toBe(statusOf(then, settings()))
       }),
+    )
+  })
+})
+
+describe('a second look on the same day', () => {
+  test('never finishes a topic: any number of rechecks after the first of each day changes nothing', () => {
+    fc.assert(
+      fc.property(
+        anyHistory,
+        fc.array(fc.constantFrom('ff', 'fm'), { maxLength: 4 }),
+        (checks, again) => {
+          const firsts = sessionsOf(checks).map(({ check: first }) => first)
+          const rechecks = firsts.flatMap((first) =>
+            again.map((marks, i) =>
+              check('2027-01-01T00:00:00Z', marks, {
+                id: `${first.id} again ${i}`,
+                atMs: first.atMs + i + 1,
+                zone: first.zone,
+              }),
+            ),
+          )
+          // A recheck just after midnight is another day's.
+          const sameDay = rechecks.filter(({ id, atMs, zone }) => {
+            const first = firsts.find((one) => id.startsWith(`${one.id} `))
+            return first !== undefined && dayAt(atMs, zone) === dayOf(first)
+          })
+          const history = [...firsts, ...sameDay]
+          expect(sessionsOf(history)).toHaveLength(firsts.length)
+          expect(explainStatus(sessionsOf(history), settings())).toEqual(
+            explainStatus(sessionsOf(firsts), settings()),
+          )
+        },
+      ),
+    )
+  })
+})
+
+describe('the status of a topic', () => {
+  test('depends on its history alone: not on the day, the exams, the ratings or other topics', () => {
+    const drift = { syllabusId: 'shores', topicId: 'drift' }
+    const somewhere = fc.record({
+      today: fc.integer({ min: 0, max: 400 }).map((days) => addDays('2027-03-01', days)),
+      examIn: fc.option(fc.integer({ min: -30, max: 300 })),
+      rating: fc.option(fc.constantFrom('hard', 'middling', 'easy')),
+      minutesADay: fc.integer({ min: 5, max: 600 }),
+    } as const)
+    fc.assert(
+      fc.property(
+        anyHistory,
+        anyHistory,
+        somewhere,
+        (checks, others, { today, examIn, rating, minutesADay }) => {
+          const asked = settings({
+            minutesADay,
+            exams: examIn === null ? [] : [{ syllabusId: 'shores', day: addDays(today, examIn) }],
+            ratings: rating === null ? [] : [{ ...drift, rating }],
+          })
+          const now = { nowMs: Date.parse(`${today}T12:00Z`), zone: 'UTC' }
+          const elsewhere = others.map((one) => ({
+            ...one,
+            id: `other ${one.id}`,
+            topicId: 'rocks',
+          }))
+          const [plan] = whatFirst([drift], [...elsewhere, ...checks], asked, now)
+          expect(plan?.status).toEqual(explainStatus(sessionsOf(checks), settings()))
+        },
+      ),
     )
   })
 })

@@ -97,8 +97,8 @@ describe('what the plan says', () => {
 
   test.each([
     { day: '2027-03-12', due: '2027-03-12', says: '' },
-    { day: '2027-03-12', due: '2027-03-11', says: 'moved back from 11 March, which is full' },
-    { day: '2027-03-11', due: '2027-03-12', says: 'moved forward from 12 March, which is full' },
+    { day: '2027-03-12', due: '2027-03-11', says: 'instead of 11 March' },
+    { day: '2027-03-11', due: '2027-03-12', says: 'instead of 12 March' },
   ])('a check due on $due, on $day', ({ day, due, says }) => {
     const check: PlannedCheck = {
       topic: topics[0]!,

@@ -19,7 +19,7 @@ export const measuringTheShore: DemoTopic = {
     '7.11x': 'shore work begins while the tide is rising',
   },
   pages: [
-    { daysAgo: 28, at: '17:10', minutes: 5, says: '7.1w 7.4a 7.5x 7.11x' },
+    { daysAgo: 28, at: '17:10', minutes: 8, says: '7.1w 7.4a 7.5x 7.11x' },
     {
       daysAgo: 15,
       at: '16:50',
