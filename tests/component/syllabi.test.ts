@@ -2,8 +2,18 @@
 import { render, screen, waitFor, within } from '@testing-library/svelte'
 import userEvent from '@testing-library/user-event'
 import { describe, expect, test, vi } from 'vitest'
-import { addCheck, getSettings, listChecks, listSyllabi, putSyllabus } from '$lib/store'
-import { readSyllabus } from '$lib/syllabus'
+import { findSyllabus } from '$lib/components/library'
+import {
+  addCheck,
+  getCheck,
+  getSettings,
+  listChecks,
+  listEdits,
+  listSyllabi,
+  putSyllabus,
+  saveEdit,
+} from '$lib/store'
+import { formOf, readSyllabus } from '$lib/syllabus'
 import SyllabiPage from '../../src/routes/syllabi/+page.svelte'
 import { check, page } from '../unit/store/records'
 
@@ -84,6 +94,43 @@ describe('a syllabus that was brought', () => {
     )
     expect((await listSyllabi()).syllabi).toEqual([])
     expect((await listChecks()).checks).toHaveLength(1)
+  })
+
+  test('with an edit of it that was begun, after that was said', async () => {
+    const syllabus = await bring()
+    await saveEdit({
+      schema: 1,
+      id: syllabus.id,
+      source: SOURCE,
+      form: formOf(syllabus),
+      savedAtMs: 1,
+    })
+    const user = await open()
+    expect(screen.getByRole('link', { name: 'Go on editing Rock pools' })).toBeVisible()
+    await user.click(screen.getByRole('button', { name: 'Remove Rock pools' }))
+    const question = screen.getByRole('dialog')
+    expect(question).toHaveTextContent('not put in use yet goes too')
+    await user.click(within(question).getByRole('button', { name: 'Remove it' }))
+    await waitFor(async () => expect(await listEdits()).toEqual([]))
+  })
+
+  test('of one that ships: that one is there again, and points go on by what it asks', async () => {
+    const id = 'shoreline-science-level-2'
+    const shipped = (await findSyllabus(id))!
+    const [topic] = shipped.topics
+    const changed = { ...topic!, points: [{ ref: '1.1', text: 'Other.', ideas: [] }] }
+    const syllabus = { ...shipped, topics: [changed, ...shipped.topics.slice(1)] }
+    await putSyllabus({ schema: 1, id, source: 'x', syllabus, addedAtMs: 1 })
+    const marks = [{ ref: '1.1', outcome: 'full' as const }]
+    await addCheck(check('1', { syllabusId: id, topicId: topic!.id, marks, changes: [] }), {
+      ...page('1'),
+      topic: changed,
+    })
+    const user = await open()
+    await user.click(screen.getByRole('button', { name: `Remove ${SHORES}` }))
+    await user.click(screen.getByRole('button', { name: 'Remove it' }))
+    await waitFor(async () => expect((await listSyllabi()).syllabi).toEqual([]))
+    expect((await getCheck('1'))?.edited).toEqual([{ ref: '1.1', now: null }])
   })
 
   test('kept, where the answer is no', async () => {

@@ -1,7 +1,7 @@
 /** What a changed syllabus means for the checks that are kept, told before it is put in use; and putting it in use. */
 import { marksOfToday, refToday, type Check, type EditedPoint } from '$lib/recall'
 import { openExaminer } from './editor/examiner'
-import { findSyllabus } from './library'
+import { findSyllabus, loadShipped } from './library'
 import {
   changeSyllabus,
   getPage,
@@ -145,3 +145,15 @@ export const putInUse = (ahead: Ahead, kept?: KeptSyllabus): Promise<void> =>
 /** Keeps a syllabus that was brought; where one of its id is here already, its points are told apart by what they ask. */
 export const keepSyllabus = async (kept: KeptSyllabus): Promise<void> =>
   putInUse(await lookAhead(kept.syllabus), kept)
+
+/**
+ * Takes a syllabus of the user's away, with an edit of it that was begun. Where one of its id ships, that one is there
+ * again, and the points of the checks are told apart by what it asks.
+ */
+export async function takeAway(id: string): Promise<void> {
+  const shipped = await loadShipped(id)
+  const none = new Map<string, never>()
+  await (shipped
+    ? putInUse(await lookAhead(shipped))
+    : changeSyllabus({ id, edited: none, papers: none }))
+}
