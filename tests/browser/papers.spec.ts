@@ -189,6 +189,7 @@ test('by keyboard alone', async ({ page }) => {
   await page.goto('/papers')
   await page.getByRole('button', { name: 'Log a question or a paper' }).focus()
   await page.keyboard.press('Enter')
+  await expect(page.getByLabel('Paper', { exact: true })).toBeFocused()
   await page.keyboard.type('Harbour mock')
   await page.keyboard.press('Tab')
   await page.keyboard.type('7')

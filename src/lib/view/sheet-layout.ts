@@ -97,13 +97,13 @@ const ROWS: Readonly<Record<Paper, Readonly<Record<TextSize, number>>>> = {
 }
 
 /**
- * The grid of ordinary cards, and those of cards with more to say, each with about half the rows of the one before. The last
- * has one card a page.
+ * The grid of ordinary cards, and those of cards with more to say: as many rows in one column, then about half the rows of the
+ * grid before. The last has one card a page.
  */
 export function cardGrids({ paper, size, columns }: SheetLook): CardGrid[] {
-  const grids: CardGrid[] = [{ columns, rows: ROWS[paper][size] }]
-  for (let rows = Math.floor(ROWS[paper][size] / 2); rows > 1; rows = Math.floor(rows / 2))
-    grids.push({ columns, rows })
+  const most = ROWS[paper][size]
+  const grids: CardGrid[] = columns === 2 ? [{ columns, rows: most }] : []
+  for (let rows = most; rows > 1; rows = Math.floor(rows / 2)) grids.push({ columns: 1, rows })
   return [...grids, { columns: 1, rows: 1 }]
 }
 
