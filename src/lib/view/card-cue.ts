@@ -3,7 +3,8 @@ import type { Point } from '../syllabus'
 import { stepsOf, symbolRows } from './sheet-points'
 import { counted, opening } from './words'
 
-export function cardCue(point: Point, topicTitle: string): string {
+/** The card names its topic beside it. */
+export function cardCue(point: Point): string {
   if (point.cue) return point.cue
   const { equation, any, text } = point
   if (equation?.kind === 'chemical') return 'Write the reaction in full.'
@@ -19,7 +20,7 @@ export function cardCue(point: Point, topicTitle: string): string {
   // "Name two landforms: a spit, a bar …": what stands before the colon asks, what follows answers.
   const asked = any === undefined ? undefined : /^(?:Name|Give|State)\s[^:]*(?=:)/.exec(text)?.[0]
   if (asked) return `${asked}.`
-  return `${openingWords(text)} … (${topicTitle})`
+  return `${openingWords(text)} …`
 }
 
 /** The first words: a fifth of them, one at least and three at most. */
