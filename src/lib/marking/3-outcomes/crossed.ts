@@ -34,7 +34,7 @@ export function crossedParts(open: Case, index: number): ClashFound | undefined 
     for (let k = i + 1; k < ideas.length; k += 1) {
       const pair = [ideas[i]!.parts, ideas[k]!.parts] as const
       if (shareAWord(pair[0][0]!, pair[1][0]!) || shareAWord(pair[0][1]!, pair[1][1]!)) continue
-      for (const statement of open.page.statements) {
+      for (const statement of statementsWithBoth(open, pair)) {
         const crossed = crossedIn(open, statement, pair)
         if (crossed)
           return {
@@ -47,6 +47,17 @@ export function crossedParts(open: Case, index: number): ClashFound | undefined 
     }
   }
   return undefined
+}
+
+// Only a statement with a thing and an answer can exchange them.
+function statementsWithBoth(open: Case, [one, two]: readonly [Parts, Parts]): Statement[] {
+  const [things, answers] = ([0, 1] as const).map(
+    (side) =>
+      new Set(
+        [...one[side]!, ...two[side]!].flatMap((wording) => [...open.finder.statementsOf(wording)]),
+      ),
+  ) as [Set<number>, Set<number>]
+  return open.page.statements.filter(({ index }) => things.has(index) && answers.has(index))
 }
 
 type Parts = readonly (readonly ReadyWording[])[]
