@@ -40,6 +40,7 @@ const envelope = v.object({
     'pupil-page': v.optional(v.array(v.unknown()), []),
     review: v.optional(v.array(v.unknown()), []),
     'tutor-notes': v.optional(v.array(v.unknown()), []),
+    import: v.optional(v.array(v.unknown()), []),
   }),
   setAside: v.array(v.object({ key: v.string(), value: v.unknown() })),
 })
@@ -76,6 +77,7 @@ export const exportAll = (nowMs: number = Date.now()): Promise<Backup> =>
         'pupil-page': of('pupil-page'),
         review: of('review'),
         'tutor-notes': of('tutor-notes'),
+        import: of('import'),
       },
       setAside: entries
         .filter(({ key, raw }) => whyUnused(key, raw) !== undefined)

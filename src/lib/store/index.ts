@@ -25,11 +25,11 @@ export {
   saveEntry,
 } from './papers'
 export { changeSettings, getSettings, saveSettings } from './settings'
+export { getImport, removeImport, saveImport } from './imports'
 export { removeUnreadable, unreadableRecords, type Unreadable } from './aside'
 export { addDemo, demoState, removeDemo, type DemoRecords, type DemoState } from './demo'
 export { exportAll, type Backup } from './backup'
 export { importAll, type Restored } from './restore'
-export type { Draft, KeptSyllabus, Page, SyllabusEdit } from './types'
 export {
   changeReview,
   getPupil,
@@ -50,3 +50,4 @@ export {
   type Returned,
 } from './sharing'
 export { recallFileSchema, returnFileSchema } from './schemas/review'
+export type { Draft, KeptSyllabus, Page, SyllabusEdit, SyllabusImport } from './types'

@@ -18,6 +18,7 @@ export const KINDS = [
   'pupil-page',
   'review',
   'tutor-notes',
+  'import',
 ] as const
 export type Kind = (typeof KINDS)[number]
 
@@ -29,6 +30,8 @@ export const syllabusKey = (id: string): string => `syllabus/${id}`
 export const paperKey = (id: string): string => `paper/${id}`
 export const entryKey = (id: string): string => `entry/${id}`
 export const editKey = (syllabusId: string): string => `edit/${syllabusId}`
+/** One draft at a time is put right. */
+export const IMPORT_KEY = 'import/draft'
 export const SETTINGS_KEY = 'settings'
 export const SENDER_KEY = 'sender'
 export const remarksKey = (checkId: string): string => `remarks/${checkId}`

@@ -29,6 +29,7 @@ export const MERGE: { readonly [K in Kind]: Merge<RecordOf[K]> } = {
   'pupil-page': (here) => here,
   review: (here, there) => (there.savedAtMs > here.savedAtMs ? there : here),
   'tutor-notes': (here, there) => (there.savedAtMs > here.savedAtMs ? there : here),
+  import: (here, there) => (there.savedAtMs > here.savedAtMs ? there : here),
 }
 
 /**

@@ -24,6 +24,7 @@ export const STEPS: Readonly<Record<Kind, readonly Step[]>> = {
   'pupil-page': [],
   review: [],
   'tutor-notes': [],
+  import: [],
 }
 
 export type Migrated =

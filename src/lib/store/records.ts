@@ -10,6 +10,7 @@ import {
   draftSchema,
   editSchema,
   entrySchema,
+  importSchema,
   keptSyllabusSchema,
   pageSchema,
   paperSchema,
@@ -24,7 +25,7 @@ import {
   senderSchema,
   tutorNotesSchema,
 } from './schemas/review'
-import type { Draft, KeptSyllabus, Page, SyllabusEdit } from './types'
+import type { Draft, KeptSyllabus, Page, SyllabusEdit, SyllabusImport } from './types'
 
 export interface RecordOf {
   check: Check
@@ -42,6 +43,7 @@ export interface RecordOf {
   'pupil-page': PupilPage
   review: Review
   'tutor-notes': TutorNotes
+  import: SyllabusImport
 }
 
 const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } = {
@@ -60,6 +62,7 @@ const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } =
   'pupil-page': pupilPageSchema,
   review: reviewSchema,
   'tutor-notes': tutorNotesSchema,
+  import: importSchema,
 }
 
 export type Read<T> =

@@ -7,6 +7,7 @@ import {
   draftKey,
   editKey,
   entryKey,
+  IMPORT_KEY,
   keptAt,
   KINDS,
   pageKey,
@@ -58,6 +59,7 @@ const KEY_OF: { readonly [K in Kind]: (record: RecordOf[K]) => string } = {
   'pupil-page': ({ pupilId, checkId }) => pupilPageKey(pupilId, checkId),
   review: ({ pupilId, checkId }) => reviewKey(pupilId, checkId),
   'tutor-notes': ({ pupilId }) => tutorNotesKey(pupilId),
+  import: () => IMPORT_KEY,
 }
 
 /**
@@ -108,7 +110,8 @@ async function restoreOne<K extends Kind>(
   const merged = MERGE[kind](here.record, record)
   if (sameJson(merged, here.record)) return 'unchanged'
   // Of a syllabus only one file can stand: the one that gives way is kept aside.
-  if (kind === 'syllabus' || kind === 'edit' || kind === 'entry') await setAside(store, key, raw)
+  const alone: readonly Kind[] = ['syllabus', 'edit', 'entry', 'import']
+  if (alone.includes(kind)) await setAside(store, key, raw)
   await putRecord(store, kind, key, merged)
   return 'united'
 }

@@ -1,6 +1,7 @@
 /** The records that are kept, beside `Check`: one IndexedDB entry each, so that a broken one costs only itself. */
 import type { Report } from '../marking/types'
 import type { SyllabusForm } from '../syllabus'
+import type { DraftTree } from '../syllabus/import/types'
 import type { Syllabus, Topic } from '../syllabus/types'
 
 /** The student's page of one check as it was marked: text, the topic as it stood then, and the marker's report. */
@@ -46,5 +47,15 @@ export interface SyllabusEdit {
   /** The file that the edit was begun from. */
   readonly source: string
   readonly form: SyllabusForm
+  readonly savedAtMs: number
+}
+
+/** What was brought and is being put right: nothing of it is a syllabus until it is kept. */
+export interface SyllabusImport {
+  readonly schema: 1
+  readonly id: 'draft'
+  /** The name of what was brought. */
+  readonly name: string
+  readonly tree: DraftTree
   readonly savedAtMs: number
 }

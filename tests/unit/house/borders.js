@@ -23,7 +23,8 @@ const OUT = String.raw`^(?:\$lib/|(?:\.\./)+(?:src/)?(?:lib/)?)`
 const into = (rooms) => `${OUT}(?:${rooms.join('|')})(?:/|$)`
 
 /** Every module of a room but its index and its types; `also` names further ones, as a regular expression. */
-const pastTheDoor = (also = '') => `${OUT}(?:${WITH_A_DOOR})/(?!(?:index|types)(?:\\.ts)?$)${also}`
+const pastTheDoor = (also = '') =>
+  `${OUT}(?:${WITH_A_DOOR})/(?!(?:index|types)(?:\\.ts)?$)(?!(?<=syllabus/)import(?:/index)?$)${also}`
 
 const OUTSIDE_WORLD = String.raw`^(?:node:|(?:svelte|\$app|\$env|fs|path|idb-keyval|comlink)(?:/|$))`
 const ROUTES = String.raw`^(?:\.\./)+(?:src/)?routes(?:/|$)`

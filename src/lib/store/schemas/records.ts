@@ -2,11 +2,11 @@
 import * as v from 'valibot'
 import { WAYS_WRONG } from '../../recall'
 import type { Check, MarkChange, PaperEntry, PaperQuestion, Paste, Settings } from '../../recall'
-import type { Draft, KeptSyllabus, Page, SyllabusEdit } from '../types'
+import type { Draft, KeptSyllabus, Page, SyllabusEdit, SyllabusImport } from '../types'
 import { count, day, id, instantMs, spanMs } from './basic'
 import { exactly } from './exactly'
 import { outcome, report } from './marking'
-import { syllabus, syllabusForm, topic } from './syllabus'
+import { draftTree, syllabus, syllabusForm, topic } from './syllabus'
 
 const schema = v.literal(1)
 const place = { syllabusId: id, topicId: id }
@@ -67,6 +67,16 @@ export const keptSyllabusSchema = exactly<KeptSyllabus>()(
 
 export const editSchema = exactly<SyllabusEdit>()(
   v.object({ schema, id, source: v.string(), form: syllabusForm, savedAtMs: instantMs }),
+)
+
+export const importSchema = exactly<SyllabusImport>()(
+  v.object({
+    schema,
+    id: v.literal('draft'),
+    name: v.string(),
+    tree: draftTree,
+    savedAtMs: instantMs,
+  }),
 )
 
 const touched = v.array(v.object({ ref: v.string(), lost: v.boolean() }))

@@ -1,5 +1,6 @@
 import * as v from 'valibot'
 import type { SyllabusForm } from '../../syllabus'
+import type { DraftTree } from '../../syllabus/import/types'
 import type { Syllabus, Topic } from '../../syllabus/types'
 import { id } from './basic'
 import { exactly } from './exactly'
@@ -26,9 +27,7 @@ const value = v.object({
   tolerance: v.pipe(v.number(), v.finite(), v.minValue(0)),
 })
 
-const point = v.object({
-  ref: v.string(),
-  text: v.string(),
+const pointMore = {
   cue: v.optional(v.string()),
   ideas: v.array(idea),
   any: v.optional(v.number()),
@@ -36,7 +35,8 @@ const point = v.object({
   equation: v.optional(equation),
   value: v.optional(value),
   steps: v.optional(v.array(idea)),
-})
+}
+const point = v.object({ ref: v.string(), text: v.string(), ...pointMore })
 
 export const topic = exactly<Topic>()(
   v.object({
@@ -87,5 +87,32 @@ export const syllabusForm = exactly<SyllabusForm>()(
         points: v.array(pointForm),
       }),
     ),
+  }),
+)
+
+const place = v.object({
+  kind: v.picklist(['page', 'line', 'row', 'paragraph', 'item']),
+  number: v.number(),
+})
+
+export const draftTree = exactly<DraftTree>()(
+  v.object({
+    title: v.string(),
+    note: v.optional(v.string()),
+    lines: v.array(
+      v.object({
+        key: v.number(),
+        role: v.picklist(['topic', 'point', 'out']),
+        ref: v.string(),
+        text: v.string(),
+        depth: v.optional(v.number()),
+        counted: v.optional(v.boolean()),
+        place: v.optional(place),
+        why: v.optional(v.string()),
+        more: v.optional(v.object(pointMore)),
+        caution: v.optional(v.string()),
+      }),
+    ),
+    warnings: v.array(v.object({ message: v.string(), place: v.optional(place) })),
   }),
 )
