@@ -6,10 +6,10 @@ const SCRIPT = '<script>window.ran = true</script><img src="ran.png" onerror="wi
 
 async function bring(page: Page, source: string, name = 'mine.yaml'): Promise<void> {
   await page.goto('/bring')
-  // The list is read by script: once it is there, the page listens.
-  await page.getByRole('heading', { name: 'Shoreline Science, Level 2' }).waitFor()
+  // Once nothing more is fetched, the page listens.
+  await page.waitForLoadState('networkidle')
   const file = { name, mimeType: 'application/yaml', buffer: Buffer.from(source) }
-  await page.getByLabel(/syllabus file \(\.yaml\)/).setInputFiles(file)
+  await page.getByLabel('Open a syllabus file').setInputFiles(file)
 }
 
 const ran = (page: Page) => page.evaluate(() => 'ran' in window)

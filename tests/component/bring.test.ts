@@ -1,17 +1,17 @@
-/** A syllabus is brought, looked at, kept and removed; one with a mistake is refused whole. */
+/** A syllabus is brought, looked at and kept; one with a mistake is refused whole. */
 import { render, screen, waitFor, within } from '@testing-library/svelte'
 import userEvent from '@testing-library/user-event'
 import { describe, expect, test, vi } from 'vitest'
 import { EXAMPLE_SYLLABUS } from '$lib/components/example-syllabus'
-import { addCheck, listChecks, listSyllabi } from '$lib/store'
-import { check, page } from '../unit/store/records'
+import { getImport, listSyllabi } from '$lib/store'
+import { readSyllabus } from '$lib/syllabus'
 import BringPage from '../../src/routes/bring/+page.svelte'
 
 async function openPage() {
   // The browser offers only such files first; any file can be dropped or chosen all the same.
   const user = userEvent.setup({ applyAccept: false })
   render(BringPage)
-  await screen.findByRole('heading', { name: 'Shoreline Science, Level 2' })
+  await screen.findByRole('heading', { name: 'Bring a syllabus' })
   return user
 }
 
@@ -32,7 +32,10 @@ describe('a good file', () => {
     await user.click(within(found).getByRole('button', { name: 'Keep this syllabus' }))
     await waitFor(async () => expect(await kept()).toHaveLength(1))
     expect((await kept())[0]).toMatchObject({ id: 'rock-pools-level-1', source: EXAMPLE_SYLLABUS })
-    expect(await screen.findByRole('button', { name: 'Remove Rock Pools, Level 1' })).toBeVisible()
+    expect(
+      await screen.findByRole('heading', { name: 'Rock Pools, Level 1 is kept.' }),
+    ).toBeVisible()
+    expect(screen.getByRole('link', { name: 'Check yourself on Between the tides' })).toBeVisible()
   })
 
   test('can be pasted as text', async () => {
@@ -89,12 +92,12 @@ describe('a file that cannot be used', () => {
     {
       what: 'bytes that are no text',
       file: yamlFile(new Uint8Array([0x25, 0x50, 0x44, 0x46, 0xff, 0xfe, 0x00, 0xe2]), 'paper.pdf'),
-      says: /paper\.pdf is not a text file/,
+      says: /paper\.pdf does not begin as a PDF does/,
     },
     {
-      what: 'nine million bytes',
-      file: yamlFile(new Uint8Array(9_000_000).fill(0x61), 'huge.yaml'),
-      says: /huge\.yaml is 9 MB; at most 8 MB/,
+      what: 'thirteen million bytes',
+      file: yamlFile(new Uint8Array(13_000_000).fill(0x61), 'huge.yaml'),
+      says: /huge\.yaml is 13 MB; a text of at most 12 MB/,
     },
   ])('because it is $what is refused plainly', async ({ file, says }) => {
     const user = await openPage()
@@ -112,20 +115,48 @@ describe('a file that cannot be used', () => {
   })
 })
 
-test('a syllabus that is removed leaves its checks', async () => {
-  const user = await openPage()
-  await user.upload(chooser(), yamlFile(EXAMPLE_SYLLABUS))
-  await user.click(await screen.findByRole('button', { name: 'Keep this syllabus' }))
-  await addCheck(check('a', { syllabusId: 'rock-pools-level-1' }), page('a'))
+describe('a draft', () => {
+  const paste = async (text: string) => {
+    const user = await openPage()
+    await user.click(screen.getByText('Or paste its text'))
+    await user.click(screen.getByLabelText('The text of a syllabus file'))
+    await user.paste(text)
+    await user.click(screen.getByRole('button', { name: 'Read it' }))
+    await screen.findByRole('heading', { name: 'A draft of your syllabus' })
+    return user
+  }
 
-  await user.click(await screen.findByRole('button', { name: 'Remove Rock Pools, Level 1' }))
-  expect(await kept()).toHaveLength(1)
-  await user.click(screen.getByRole('button', { name: 'Remove it' }))
-  await waitFor(async () => expect(await kept()).toEqual([]))
-  expect((await listChecks()).checks).toHaveLength(1)
-})
+  test('is kept as a file that reads again as the same syllabus', async () => {
+    const user = await paste('3.1 Drift\n3.1.1 Waves come at an angle.\n3.1.2 Sand moves along.')
+    await user.click(screen.getByRole('button', { name: 'Keep this syllabus' }))
+    await screen.findByRole('heading', { name: 'My syllabus is kept.' })
+    const [only] = await kept()
+    const read = readSyllabus(only!.source)
+    expect(read).toEqual({ ok: true, syllabus: only!.syllabus })
+    expect(
+      only!.syllabus.topics.map(({ title, points }) => [title, points.map(({ ref }) => ref)]),
+    ).toEqual([['3.1 Drift', ['3.1.1', '3.1.2']]])
+    expect(await getImport()).toBeUndefined()
+  })
 
-test('a syllabus that comes with the app cannot be removed', async () => {
-  await openPage()
-  expect(screen.queryByRole('button', { name: /^Remove/ })).toBeNull()
+  test('is no syllabus until then, is kept as a draft, and is gone when it is thrown away', async () => {
+    const user = await paste('1. Waves come.\n2. Sand moves.')
+    await waitFor(async () => expect((await getImport())?.tree.lines).toHaveLength(2))
+    expect(await kept()).toEqual([])
+    await user.click(screen.getByRole('button', { name: 'Throw the draft away' }))
+    await user.click(screen.getByRole('button', { name: 'Throw it away' }))
+    await waitFor(async () => expect(await getImport()).toBeUndefined())
+  })
+
+  test('of a syllabus file keeps all that its points have', async () => {
+    const user = await openPage()
+    await user.upload(chooser(), yamlFile(EXAMPLE_SYLLABUS))
+    await user.click(await screen.findByRole('button', { name: 'Change it first' }))
+    await user.click(await screen.findByRole('button', { name: 'Keep this syllabus' }))
+    await waitFor(async () => expect(await kept()).toHaveLength(1))
+    expect(readSyllabus(EXAMPLE_SYLLABUS)).toEqual({
+      ok: true,
+      syllabus: (await kept())[0]!.syllabus,
+    })
+  })
 })
