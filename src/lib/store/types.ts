@@ -1,7 +1,7 @@
 /** The records that are kept, beside `Check`: one IndexedDB entry each, so that a broken one costs only itself. */
 import type { Report } from '../marking/types'
 import type { SyllabusForm } from '../syllabus'
-import type { DraftTree } from '../syllabus/import/types'
+import type { DraftTree } from '../syllabus/import'
 import type { Syllabus, Topic } from '../syllabus/types'
 
 /** The student's page of one check as it was marked: text, the topic as it stood then, and the marker's report. */

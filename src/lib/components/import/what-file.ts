@@ -82,8 +82,8 @@ function decode(encoding: string, bytes: Uint8Array): string | undefined {
 
 function asText(text: string | undefined, taken?: string): Decoded | undefined {
   if (text === undefined) return undefined
-  // eslint-disable-next-line no-control-regex
   const controls =
+    // eslint-disable-next-line no-control-regex
     text.slice(0, 20_000).match(/[\u0000-\u0008\u000e-\u001a\u001c-\u001f]/g)?.length ?? 0
   if (text.includes('\0') || controls > Math.min(text.length, 20_000) * 0.02) return undefined
   return { text, ...(taken === undefined ? {} : { taken }) }

@@ -1,6 +1,6 @@
 import * as v from 'valibot'
 import type { SyllabusForm } from '../../syllabus'
-import type { DraftTree } from '../../syllabus/import/types'
+import type { DraftTree } from '../../syllabus/import'
 import type { Syllabus, Topic } from '../../syllabus/types'
 import { id } from './basic'
 import { exactly } from './exactly'

@@ -2,7 +2,7 @@
 import type { Mark } from './types'
 
 // Symbol fonts give their bullets as private characters; dashes are bullets only with a space after them.
-const BULLET = /^[•◦▪▫●○■□‣⁃∙·➢➤►▶✓✔❖◆\uf000-\uf0ff*–—\-](?:\s+|$)/u
+const BULLET = /^[•◦▪▫●○■□‣⁃∙·➢➤►▶✓✔❖◆\uf000-\uf0ff*–—-](?:\s+|$)/u
 const CODED =
   /^((?:[A-Z]{1,4}[.-]?)?\d{1,3}(?:[.-]\d{1,3}){1,5}[a-z]?|[A-Z]{1,4}[.-]?\d{1,3}[a-z]?)[.):]?(?:\s*\(([a-z])\)(?:\s*\(([ivx]{1,5})\))?)?(?:\s+|$)/
 const WHOLE = /^\(?(\d{1,3})(?:[.)](?:\s+|$)|\s+(?=["“'‘(]?\p{Lu}))/u

@@ -5,7 +5,12 @@
 import { readFileSync, readdirSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { decodeText } from '../../../../src/lib/components/import/what-file'
-import { casePackage, readSyllabus, writeSyllabus, type Syllabus } from '../../../../src/lib/syllabus'
+import {
+  casePackage,
+  readSyllabus,
+  writeSyllabus,
+  type Syllabus,
+} from '../../../../src/lib/syllabus'
 import {
   caseTree,
   finishDraft,
@@ -29,7 +34,10 @@ const syllabus = (() => {
   const read = readSyllabus(readFileSync(new URL(first!, shipped), 'utf8'))
   if (!read.ok) throw new Error('A shipped syllabus cannot be read.')
   const topics = read.syllabus.topics.slice(0, 2)
-  return { ...read.syllabus, topics: topics.map((one) => ({ ...one, points: one.points.slice(0, 3) })) }
+  return {
+    ...read.syllabus,
+    topics: topics.map((one) => ({ ...one, points: one.points.slice(0, 3) })),
+  }
 })()
 
 const utf8 = (text: string) => new TextEncoder().encode(text)

@@ -66,10 +66,13 @@ function textOf(part: readonly PdfItem[]): string {
     text += apart ? ` ${item.text}` : item.text
     end = item.x + item.width
   }
-  return text
-    .replace(/[\u001b-\u001f]/g, (sign) => TEX_LIGATURES[sign] ?? sign)
-    .replace(/\s+/g, ' ')
-    .trim()
+  return (
+    text
+      // eslint-disable-next-line no-control-regex
+      .replace(/[\u001b-\u001f]/g, (sign) => TEX_LIGATURES[sign] ?? sign)
+      .replace(/\s+/g, ' ')
+      .trim()
+  )
 }
 
 function segmentOf(part: readonly PdfItem[], page: number): Segment {
