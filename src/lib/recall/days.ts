@@ -15,8 +15,9 @@ export interface Now {
  * misspelt in a file) is read as UTC, so that one odd record never hides a whole history.
  */
 export function dayAt(atMs: number, zone: string): Day {
-  const instant = Temporal.Instant.fromEpochMilliseconds(Math.floor(atMs))
-  return instant.toZonedDateTimeISO(known(zone)).toPlainDate().toString()
+  const ms = Math.floor(atMs)
+  const { offsetMs } = spanAt(ms, zone)
+  return new Date(ms + offsetMs).toISOString().replace(/T.*$/, '')
 }
 
 /**
@@ -48,5 +49,45 @@ function known(zone: string): string {
     return zone
   } catch {
     return 'UTC'
+  }
+}
+
+/** A stretch of time in which a zone keeps one distance from UTC. */
+interface Span {
+  readonly fromMs: number
+  readonly untilMs: number
+  readonly offsetMs: number
+}
+
+/**
+ * The stretches met so far, by zone. Asking the calendar library for each of 2,000 checks is most of the time that
+ * Today takes; between two changes of the clocks the answer is a sum.
+ */
+const spans = new Map<string, Span[]>()
+
+function spanAt(ms: number, zone: string): Span {
+  const met = spans.get(zone) ?? []
+  const span = met.find(({ fromMs, untilMs }) => fromMs <= ms && ms < untilMs)
+  if (span) return span
+  const found = findSpan(ms, zone)
+  spans.set(zone, [...met, found])
+  return found
+}
+
+function findSpan(ms: number, zone: string): Span {
+  const instant = Temporal.Instant.fromEpochMilliseconds(ms)
+  let at: Temporal.ZonedDateTime
+  try {
+    at = instant.toZonedDateTimeISO(zone)
+  } catch {
+    return { fromMs: -Infinity, untilMs: Infinity, offsetMs: 0 }
+  }
+  // "Previous" is before the instant itself: one that is a change of the clocks begins its own stretch.
+  const from = at.add({ nanoseconds: 1 }).getTimeZoneTransition('previous')
+  const until = at.getTimeZoneTransition('next')
+  return {
+    fromMs: from?.epochMilliseconds ?? -Infinity,
+    untilMs: until?.epochMilliseconds ?? Infinity,
+    offsetMs: Math.round(at.offsetNanoseconds / 1e6),
   }
 }

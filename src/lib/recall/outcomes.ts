@@ -37,8 +37,10 @@ export function countedCheck(check: Check, settings: Pick<Settings, 'tutorMarksC
  * times: a clock may be set back. Changes of points that were not checked are ignored.
  */
 export function decidedOutcomes(check: Check): Decided[] {
+  const changesOf = byRef(check.changes)
   return check.marks.map(({ ref, outcome: marker }) => {
-    const standing = standingChange(check.changes.filter((change) => change.ref === ref))
+    const changes = changesOf.get(ref)
+    const standing = changes && standingChange(changes)
     return standing
       ? { ref, outcome: standing.outcome, marker, by: standing.by }
       : { ref, outcome: marker, marker, by: 'marker' }
@@ -65,6 +67,16 @@ export const isFull = (recall: Recall): boolean =>
 /** Share of points full, 0 to 1; partial counts as not full. 0 for a check of no points. */
 export const recallShare = (recall: Recall): number =>
   recall.points === 0 ? 0 : recall.full / recall.points
+
+function byRef(changes: readonly MarkChange[]): Map<string, MarkChange[]> {
+  const groups = new Map<string, MarkChange[]>()
+  for (const change of changes) {
+    const group = groups.get(change.ref)
+    if (group) group.push(change)
+    else groups.set(change.ref, [change])
+  }
+  return groups
+}
 
 type Standing = MarkChange & { readonly outcome: Outcome }
 
