@@ -1,6 +1,6 @@
 /** Records that cannot be read: kept, counted, reported; never dropped and never overwritten. */
 import { rawEntries, rawRecord, reading, writing } from './database'
-import { asideKeysOf, asidePrefix, isAside, kindAt } from './keys'
+import { asideKeysOf, asidePrefix, isAside, isMade, kindAt } from './keys'
 import type { Kind } from './keys'
 import { forWriting, readRecord, type RecordOf } from './records'
 
@@ -30,6 +30,7 @@ export const removeUnreadable = (key: string): Promise<void> =>
 
 /** Why what is kept at a key is not used; `undefined` where it is. */
 export function whyUnused(key: string, raw: unknown): string | undefined {
+  if (isMade(key)) return undefined
   const kind = kindAt(key)
   if (!kind) return 'It is of no kind that Second Ink knows.'
   const read = readRecord(kind, raw)

@@ -5,12 +5,14 @@ import {
   defaultSettings,
   type Check,
   type MarkChange,
+  type Settings,
   type TopicPlace,
 } from '../recall'
 import { putRecord } from './aside'
-import { rawEntries, rawRecord, reading, writing } from './database'
+import { rawRecord, reading, writing } from './database'
 import { StoreError } from './errors'
-import { checkKey, keysOf, pageKey, remarksKey, SETTINGS_KEY } from './keys'
+import { fromMemory, rawHistory, readHistory, wantsDigest, writeDigest } from './history'
+import { checkKey, pageKey, remarksKey, SETTINGS_KEY } from './keys'
 import { forWriting, readRecord, type RecordOf } from './records'
 import type { Page } from './types'
 
@@ -32,18 +34,30 @@ export const addCheck = (check: Check, page: Page): Promise<void> =>
  * Every check of every topic, oldest first, and how many more are kept that cannot be read. Each has the changes that
  * count by the settings: every page that lists, plans or counts agrees on the tutor's marks.
  */
-export const listChecks = (): Promise<{ checks: Check[]; unreadable: number }> =>
-  reading(async (store) => {
-    const set = readRecord('settings', await rawRecord(store, SETTINGS_KEY))
-    const settings = set.ok ? set.record : defaultSettings
-    const read = (await rawEntries(store, keysOf('check'))).map(({ raw }) =>
-      readRecord('check', raw),
-    )
-    const checks = read
-      .flatMap((one) => (one.ok ? [countedCheck(one.record, settings)] : []))
-      .sort(byTime)
-    return { checks, unreadable: read.length - checks.length }
-  })
+export async function listChecks(): Promise<{ checks: Check[]; unreadable: number }> {
+  const { history, settings } = await reading(async (store) => ({
+    settings: await settingsIn(store),
+    history: await readHistory(store),
+  }))
+  if (wantsDigest(history)) digestSoon()
+  const checks = history.checks.map((check) => countedCheck(check, settings))
+  return { checks, unreadable: history.unreadable }
+}
+
+async function settingsIn(store: IDBObjectStore): Promise<Settings> {
+  const read = readRecord('settings', await rawRecord(store, SETTINGS_KEY))
+  return read.ok ? read.record : defaultSettings
+}
+
+let digesting: ReturnType<typeof setTimeout> | undefined
+
+/** Once the page stands. It only makes the next reading faster: where it cannot be kept, nothing is lost or said. */
+function digestSoon(): void {
+  digesting ??= setTimeout(() => {
+    digesting = undefined
+    void writing(writeDigest).catch(() => undefined)
+  }, 1_500)
+}
 
 /**
  * The checks of one topic, oldest first. Those of other topics are not looked into; one whose topic cannot be told
@@ -54,14 +68,20 @@ export const listTopicChecks = ({
   topicId,
 }: TopicPlace): Promise<{ checks: Check[]; unreadable: number }> =>
   reading(async (store) => {
-    const set = readRecord('settings', await rawRecord(store, SETTINGS_KEY))
-    const settings = set.ok ? set.record : defaultSettings
-    const read = (await rawEntries(store, keysOf('check')))
-      .filter(({ raw }) => !isElsewhere(raw, syllabusId, topicId))
-      .map(({ raw }) => readRecord('check', raw))
+    const settings = await settingsIn(store)
+    const here = (check: Check) => check.syllabusId === syllabusId && check.topicId === topicId
+    const known = await fromMemory(store)
+    if (known?.unreadable === 0)
+      return {
+        checks: known.checks.filter(here).map((check) => countedCheck(check, settings)),
+        unreadable: 0,
+      }
+    const read = (await rawHistory(store))
+      .filter((raw) => !isElsewhere(raw, syllabusId, topicId))
+      .map((raw) => readRecord('check', raw))
     const checks = read
       .flatMap((one) => (one.ok ? [countedCheck(one.record, settings)] : []))
-      .filter((check) => check.syllabusId === syllabusId && check.topicId === topicId)
+      .filter(here)
       .sort(byTime)
     return { checks, unreadable: read.filter(({ ok }) => !ok).length }
   })

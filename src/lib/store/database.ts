@@ -1,6 +1,7 @@
 /** The one place that opens the database: every verb of this room is a few lines on `reading` and `writing`. */
 import { createStore, promisifyRequest, type UseStore } from 'idb-keyval'
 import { asStoreError, StoreError, wasClosed } from './errors'
+import { watchChecks } from './history'
 
 // One object store for all kinds of record, told apart by their keys: a check and its page are written in one
 // transaction, and a transaction cannot span two of idb-keyval's databases.
@@ -19,6 +20,7 @@ export const reading = <T>(work: (store: IDBObjectStore) => Promise<T>): Promise
 export const writing = <T>(work: (store: IDBObjectStore) => Promise<T>): Promise<T> =>
   inStore('readwrite', async (store) => {
     const ended = endOf(store.transaction)
+    const watch = watchChecks(store)
     let result: T
     try {
       result = await work(store)
@@ -31,6 +33,7 @@ export const writing = <T>(work: (store: IDBObjectStore) => Promise<T>): Promise
     }
     const failure = await ended
     if (failure) throw failure
+    watch.committed()
     return result
   })
 

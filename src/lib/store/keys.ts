@@ -34,6 +34,13 @@ export const editKey = (syllabusId: string): string => `edit/${syllabusId}`
 export const IMPORT_KEY = 'import/draft'
 export const SETTINGS_KEY = 'settings'
 export const SENDER_KEY = 'sender'
+
+// Kept beside the records, and made of them: no records, and in no backup.
+const MADE = 'made/'
+export const REVISION_KEY = `${MADE}revision`
+export const DIGEST_KEY = `${MADE}checks`
+export const isMade = (key: string): boolean => key === REVISION_KEY || key === DIGEST_KEY
+
 export const remarksKey = (checkId: string): string => `remarks/${checkId}`
 
 // Ids in a pupil's file come from outside: a slash in one must not reach another pupil's records.
