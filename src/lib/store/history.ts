@@ -106,10 +106,9 @@ export function watchChecks(store: IDBObjectStore): { readonly committed: () => 
   return {
     committed() {
       if (after === undefined) return
+      const known = remembered?.revision === before ? remembered : undefined
       remembered =
-        remembered?.revision === before && written.size === 1
-          ? withWritten(remembered, after, [...written][0]!)
-          : undefined
+        known && written.size === 1 ? withWritten(known, after, [...written][0]!) : undefined
     },
   }
 }
