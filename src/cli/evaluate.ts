@@ -1,24 +1,20 @@
 /**
  * npm run -s evaluate -- FOLDER [--drafted] [--json] [--show wrong]
- * npm run -s evaluate -- --short-answers FILE.jsonl… [--learn K] [--json] [--show wrong]
- * Measures the marker on labelled dumps or on short answers. Deterministic. With --learn, K marked answers of each question teach it, and the
- * rest is measured.
+ * npm run -s evaluate -- --short-answers FILE.jsonl… [--json] [--show wrong]
+ * Measures the marker on labelled dumps or on short answers. Deterministic; nothing is learnt here.
  */
 import { evaluateDumps, dumpsAsText } from './evaluation/dumps'
 import { evaluateShortAnswers, shortAnswersAsText } from './evaluation/short-answers'
 import { CliError, run } from './files'
 
 const USAGE =
-  'usage: npm run -s evaluate -- FOLDER [--drafted] [--json] [--show wrong]  or  --short-answers FILE.jsonl… [--learn K] [--json] [--show wrong]'
+  'usage: npm run -s evaluate -- FOLDER [--drafted] [--json] [--show wrong]  or  --short-answers FILE.jsonl… [--json] [--show wrong]'
 
 run(() => {
   const args = process.argv.slice(2)
   const show = args.indexOf('--show')
   const showWrong = show >= 0 && args[show + 1] === 'wrong'
   if (show >= 0) args.splice(show, showWrong ? 2 : 1)
-  const learnAt = args.indexOf('--learn')
-  const learn = learnAt < 0 ? 0 : Number(args.splice(learnAt, 2)[1])
-  if (!Number.isInteger(learn) || learn < 0) throw new CliError(`--learn wants a number; ${USAGE}`)
   const flags = new Set(args.filter((arg) => arg.startsWith('--')))
   const paths = args.filter((arg) => !arg.startsWith('--'))
   for (const flag of flags) {
@@ -30,17 +26,12 @@ run(() => {
   const wrong = showWrong ? note : undefined
 
   if (flags.has('--short-answers')) {
-    if (flags.has('--drafted'))
-      throw new CliError(
-        `--drafted is for dumps: short answers have no ideas to leave out; ${USAGE}`,
-      )
-    const sets = evaluateShortAnswers(paths, { learn, wrong })
+    const sets = evaluateShortAnswers(paths, wrong)
     process.stdout.write(
       flags.has('--json') ? `${JSON.stringify({ sets })}\n` : shortAnswersAsText(sets),
     )
     return
   }
-  if (learnAt >= 0) throw new CliError(`--learn goes with --short-answers; ${USAGE}`)
   if (paths.length > 1) throw new CliError(USAGE)
   // Without --drafted both are printed: with the file's ideas, and with every point drafted from its text.
   if (flags.has('--json')) {

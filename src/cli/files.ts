@@ -5,16 +5,13 @@ import { readSyllabus, type Syllabus, type Topic } from '../lib/syllabus'
 export class CliError extends Error {}
 
 /** Runs a command; a `CliError` becomes one clear line on stderr. */
-export function run(command: () => void | Promise<void>): void {
-  const told = (error: unknown) => {
+export function run(command: () => void): void {
+  try {
+    command()
+  } catch (error) {
     if (!(error instanceof CliError)) throw error
     process.stderr.write(`${error.message}\n`)
     process.exitCode = 2
-  }
-  try {
-    command()?.catch(told)
-  } catch (error) {
-    told(error)
   }
 }
 

@@ -1,69 +1,78 @@
-import { calibration, learnedFrom, learnt, mark, type MarkedAnswer } from '../../lib/marking'
-import { readAnswers, type Asked } from './answers'
-import { seeded, shuffled } from './folds'
+import { mark } from '../../lib/marking'
+import type { Topic } from '../../lib/syllabus'
+import { CliError, readText } from '../files'
 import { atCoverage, COVERAGES, twoWay, type Decided, type TwoWay } from './measures'
+
+export interface ShortAnswer {
+  readonly set: string
+  readonly question: string
+  readonly references: readonly string[]
+  readonly answer: string
+  readonly correct: boolean
+}
 
 export type SetEvaluated = { readonly set: string } & TwoWay & {
     readonly coverage: readonly ReturnType<typeof atCoverage>[]
   }
 
+/** From this sureness on a short answer is called correct. */
+const CORRECT = 0.5
+
 /**
- * Each reference answer is taken as a point with no ideas, the question as the topic's title: what it gives away is little evidence
- * by itself. An answer is correct where one of the references is said. With `learn`, so many answers of each question, drawn with a fixed
- * seed, are taken as marked, and the rest is decided with what they teach.
+ * Each reference answer is taken as a point with no ideas, the question as the topic's title: what it gives away is no evidence
+ * by itself. An answer is correct where one of the references is said.
  */
 export function evaluateShortAnswers(
   paths: readonly string[],
-  { learn = 0, wrong }: { learn?: number; wrong?: ((line: string) => void) | undefined } = {},
+  wrong?: (line: string) => void,
 ): SetEvaluated[] {
   const decided: Decided[] = []
-  for (const answers of byQuestion(readAnswers(paths)).values()) {
-    const order = learn === 0 ? answers : shuffled(answers, seeded(SEED))
-    const learned = learnedFrom(order.slice(0, learn).map(markedAnswer))
-    for (const answer of order.slice(learn)) {
-      const logit = balance(answer) + learnt(answer.answer, learned)
-      const called = logit >= 0
-      if (wrong && called !== answer.correct) {
-        wrong(
-          `${answer.set}: ${called ? 'called correct' : 'not called correct'} (${logit.toFixed(2)}): ${answer.answer} | ${answer.question} | ${answer.references.join(' / ')}`,
-        )
-      }
-      decided.push({ set: answer.set, correct: answer.correct, called, margin: Math.abs(logit) })
+  const topics = new Map<string, Topic>()
+  for (const answer of paths.flatMap(readAnswers)) {
+    const id = JSON.stringify([answer.question, answer.references])
+    const topic = topics.get(id) ?? topicOf(answer)
+    topics.set(id, topic)
+    const report = mark(topic, answer.answer)
+    const sureness = Math.max(0, ...report.points.map((point) => point.sureness))
+    const called = sureness >= CORRECT
+    if (wrong && called !== answer.correct) {
+      wrong(
+        `${answer.set}: ${called ? 'called correct' : 'not called correct'} (${sureness.toFixed(2)}): ${answer.answer} | ${answer.question} | ${answer.references.join(' / ')}`,
+      )
     }
+    decided.push({
+      set: answer.set,
+      correct: answer.correct,
+      called,
+      margin: Math.abs(sureness - CORRECT),
+    })
   }
   return [...new Set(decided.map((d) => d.set))].map((set) => {
     const own = decided.filter((d) => d.set === set)
     return { set, ...twoWay(own), coverage: COVERAGES.map((share) => atCoverage(own, share)) }
   })
 }
-const SEED = 20130614
 
-const markedAnswer = ({ answer, correct }: Asked): MarkedAnswer => ({
-  text: answer,
-  credited: correct,
-})
-
-function byQuestion(answers: readonly Asked[]): Map<string, Asked[]> {
-  const questions = new Map<string, Asked[]>()
-  for (const answer of answers) {
-    const id = JSON.stringify([answer.set, answer.question])
-    questions.set(id, [...(questions.get(id) ?? []), answer])
+function topicOf({ question, references }: ShortAnswer): Topic {
+  return {
+    id: 'answer',
+    title: question,
+    points: references.map((text, i) => ({ ref: String(i + 1), text, ideas: [] })),
   }
-  return questions
 }
 
-/** Log-odds above the border: of many references one may fit by chance, so each further one raises it. */
-function balance({ topic, answer }: Asked): number {
-  const sureness = Math.max(0, ...mark(topic, answer).points.map((point) => point.sureness))
-  const kept = Math.min(1 - LEAST, Math.max(LEAST, sureness))
-  const border = Math.log(calibration.correct / (1 - calibration.correct))
-  return (
-    Math.log(kept / (1 - kept)) -
-    border -
-    calibration.manyReferences * Math.log(Math.max(1, topic.points.length))
-  )
+function readAnswers(path: string): ShortAnswer[] {
+  return readText(path)
+    .split('\n')
+    .filter((line) => line.trim() !== '')
+    .map((line, i) => {
+      try {
+        return JSON.parse(line) as ShortAnswer
+      } catch {
+        throw new CliError(`${path}:${i + 1}: not a JSON object`)
+      }
+    })
 }
-const LEAST = 1e-4
 
 export function shortAnswersAsText(sets: readonly SetEvaluated[]): string {
   return sets

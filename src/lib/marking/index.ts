@@ -1,6 +1,2 @@
 export type { Clash, IdeaMark, Outcome, PointMark, Report, Span } from './types'
 export { mark, MARKER } from './mark'
-export { surenessFeatures } from './features'
-export { FEATURES as surenessFeatureNames } from './3-outcomes/likeness'
-export { calibration } from './3-outcomes/calibration'
-export { learnedFrom, learnt, type Learned, type MarkedAnswer } from './3-outcomes/learned'

@@ -11,7 +11,6 @@ import { stepsInOrder } from './steps'
 import { doubted } from './doubt'
 import { rolesSwapped } from './roles'
 import { Subjects } from './subjects'
-import { featuresOf, probability } from './sureness'
 import { DOUBTED, DRAFT_FULL } from './thresholds'
 import { carriedOn } from './together'
 import { bestWindow, type Window } from './window'
@@ -111,11 +110,7 @@ export function judge(open: Case, index: number): Judgement {
   else if (best && countsAsPart(open, point, index, claims, said)) outcome = 'partial'
 
   const share = needed === 0 ? 0 : Math.min(1, count / needed)
-  const sureness = clash
-    ? 0
-    : byCover(point)
-      ? likely(featuresOf(open, index, point, best?.cover ?? 0))
-      : share * (best?.strength ?? 0)
+  const sureness = clash ? 0 : byCover(point) ? (best?.cover ?? 0) : share * (best?.strength ?? 0)
   return {
     outcome,
     claims,
@@ -129,9 +124,6 @@ export function judge(open: Case, index: number): Judgement {
       open.about.share(index, nearest) >= 0.5,
   }
 }
-
-const likely = (features: readonly number[] | undefined): number =>
-  features ? probability(features) : 0
 
 /** A drafted point is full where most of its words are said, and no idea of weight is left out. */
 function draftedFull(claims: readonly Claim[], best: Window | undefined): boolean {
