@@ -1,16 +1,19 @@
 /**
  * npm run -s mark -- SYLLABUS.yaml TOPIC-ID DUMP.txt [DUMP2.txt …] [--json]
+ * npm run -s mark -- SYLLABUS.yaml TOPIC-ID FOLDER   writes a table (CSV) and a summary of its .txt files into it
  * Marks dumps in a terminal with the marker of the app. Exit 2 with one line on stderr where a file, topic or path is bad.
  */
 import { mark, MARKER, type Report } from '../lib/marking'
 import type { Topic } from '../lib/syllabus'
 import { CliError, readText, readTopic, run } from './files'
+import { isFolder, markFolder } from './mark-folder'
 
-const USAGE = 'usage: npm run -s mark -- SYLLABUS.yaml TOPIC-ID DUMP.txt [DUMP2.txt …] [--json]'
+const USAGE =
+  'usage: npm run -s mark -- SYLLABUS.yaml TOPIC-ID DUMP.txt [DUMP2.txt …] [--json], or SYLLABUS.yaml TOPIC-ID FOLDER'
 
 const MARGIN = { full: '✓', partial: '◐', missed: '‸', contradicted: '≠' } as const
 
-run(() => {
+run(async () => {
   const args = process.argv.slice(2)
   const json = args.includes('--json')
   const unknown = args.find((arg) => arg.startsWith('--') && arg !== '--json')
@@ -19,6 +22,11 @@ run(() => {
   if (!syllabus || !topicId || dumps.length === 0) throw new CliError(USAGE)
 
   const topic = readTopic(syllabus, topicId)
+  const [only, ...more] = dumps
+  if (only && more.length === 0 && !json && isFolder(only)) {
+    process.stdout.write(await markFolder(topic, only))
+    return
+  }
   // All files are read before the first is marked: a bad one leaves no half of an answer.
   const texts = dumps.map((path) => ({ path, text: readText(path) }))
   for (const { path, text } of texts) {

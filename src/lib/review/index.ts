@@ -39,3 +39,4 @@ export {
   type Beside,
 } from './moderate'
 export { topicGrid, type TopicGrid, type TopicRow } from './grids'
+export { batchOf, type Batch, type BatchPage, type BatchPoint, type MarkedText } from './batch'

@@ -133,6 +133,11 @@ export function stretchesOf(
 
 /** What a live region says after a mark was changed or taken back. */
 export function changeSentence(line: PointLine, recall: Parameters<typeof scoreLine>[0]): string {
-  const whose = line.by === 'marker' ? 'the marker’s again' : 'your mark'
+  const whose =
+    line.by === 'marker'
+      ? 'the marker’s again'
+      : line.by === 'tutor'
+        ? 'the tutor’s mark'
+        : 'your mark'
   return `Point ${line.ref}: ${outcomeWords(line.outcome)}, ${whose}. ${scoreLine(recall)}`
 }

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
@@ -82,6 +82,42 @@ describe('marks in a terminal', () => {
   })
 })
 
+describe('a folder', () => {
+  const batch = (name: string, files: Record<string, string | Uint8Array>) => {
+    const path = join(folder, name)
+    mkdirSync(path)
+    for (const [file, content] of Object.entries(files)) writeFileSync(join(path, file), content)
+    return path
+  }
+
+  test('a table and a summary are written into it, lowest page and most missed point first', () => {
+    const path = batch('class', { 'mara.txt': PAGE, '=ben.txt': '', 'notes.md': PAGE })
+    const { status, stdout } = run(syllabus, 'drift', path)
+    expect(status).toBe(0)
+    expect(stdout).toMatch(/^2 pages marked: /)
+    const table = readFileSync(join(path, 'marks.csv'), 'utf8')
+    expect(table.split('\r\n')[1]).toMatch(/^"'=ben",1,/)
+    expect(table.split('\r\n').filter((line) => line.startsWith('mara,'))).toHaveLength(2)
+    const summary = readFileSync(join(path, 'marks-summary.md'), 'utf8')
+    expect(summary).toMatch(/=ben: 0 of 2 points full\n- mara: 1 of 2 points full/)
+    expect(summary).toMatch(/- 2, missed on 2 of 2 pages: A tombolo[^]*- 1, missed on 1 of 2 pages/)
+    // The second time nothing of the first is taken for a page.
+    expect(run(syllabus, 'drift', path).stdout).toMatch(/^2 pages marked: /)
+  })
+
+  test('one bad file, and nothing is written', () => {
+    const path = batch('bad', { 'a.txt': PAGE, 'b.txt': new Uint8Array([0xff, 0xfe, 0x41]) })
+    const { status, stderr } = run(syllabus, 'drift', path)
+    expect(status).toBe(2)
+    expect(stderr).toMatch(/b\.txt: not a UTF-8 text file/)
+    expect(existsSync(join(path, 'marks.csv'))).toBe(false)
+  })
+
+  test('one without a page says so', () => {
+    expect(run(syllabus, 'drift', batch('none', {})).stderr).toMatch(/no \.txt file in this folder/)
+  })
+})
+
 describe('what is bad gets one clear line and exit 2', () => {
   const dump = () => file('page.txt', PAGE)
   test.each([
@@ -103,7 +139,7 @@ describe('what is bad gets one clear line and exit 2', () => {
     },
     {
       why: 'a folder for a dump',
-      args: () => [syllabus, 'drift', folder],
+      args: () => [syllabus, 'drift', dump(), folder],
       says: /a folder, not a file$/,
     },
     {

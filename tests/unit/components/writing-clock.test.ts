@@ -28,3 +28,17 @@ test('being told the same twice changes nothing', () => {
   nowMs = 350
   expect(clock.elapsedMs()).toBe(250)
 })
+
+test('how often it went out of sight and for how long, added to what was before', () => {
+  let nowMs = 0
+  const clock = writingClock(() => nowMs, 0, { aways: 2, awayMs: 1000 })
+  expect(clock.away()).toEqual({ aways: 2, awayMs: 1000 })
+  nowMs = 100
+  clock.inFront(false)
+  clock.inFront(false)
+  nowMs = 400
+  expect(clock.away()).toEqual({ aways: 3, awayMs: 1300 })
+  clock.inFront(true)
+  nowMs = 900
+  expect(clock.away()).toEqual({ aways: 3, awayMs: 1300 })
+})

@@ -1,0 +1,167 @@
+/** A pupil and a tutor in two browser profiles: the file goes there, marks and comments come back. */
+import type { Page } from '@playwright/test'
+import {
+  expect,
+  expectNoSideways,
+  expectNoViolations,
+  pointNote,
+  someOfIt,
+  test,
+  topic,
+  writeAndMark,
+} from './app'
+
+async function expectSound(page: Page): Promise<void> {
+  await expectNoSideways(page)
+  await expectNoViolations(page)
+}
+
+const last = topic.points.at(-1)!
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test.describe(colorScheme, () => {
+    test.use({ colorScheme })
+
+    test('pupil, tutor, pupil', async ({ page: pupil, browser }, testInfo) => {
+      await writeAndMark(pupil, someOfIt)
+      await pupil.goto('/data')
+      await pupil.getByText('Choose what goes into the file').click()
+      const list = pupil.getByRole('list', { name: 'Chosen checks' })
+      await expect(list.getByRole('listitem')).toHaveCount(1)
+      // The words that the tutor will read, without the topic and the time.
+      const facts = (await list.innerText()).replace(/\s+/g, ' ').match(/\d+ words? in .*$/)![0]
+      await pupil.getByLabel('Your name, as your tutor knows you').fill('Nell <b>Rook</b>')
+      await expectSound(pupil)
+      const saving = pupil.waitForEvent('download')
+      await pupil.getByRole('button', { name: 'Save a file for my tutor' }).click()
+      const recall = testInfo.outputPath('recall.json')
+      await (await saving).saveAs(recall)
+
+      const elsewhere = await browser.newContext({
+        baseURL: testInfo.project.use.baseURL!,
+        colorScheme,
+      })
+      const tutor = await elsewhere.newPage()
+      await tutor.goto('/group')
+      const open = tutor.getByLabel('Open pupils’ files')
+      await open.setInputFiles([
+        { name: 'notes.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') },
+        { name: 'half.json', mimeType: 'application/json', buffer: Buffer.from('{"app":"Sec') },
+      ])
+      await expect(tutor.getByRole('status').first()).toContainText(
+        'half.json: This is not a recall file',
+      )
+      await expect(tutor.getByRole('table')).toHaveCount(0)
+      await open.setInputFiles(recall)
+      const group = tutor.getByRole('table', { name: /latest session of each topic/ })
+      await expect(group.getByRole('columnheader', { name: topic.title })).toBeVisible()
+      await expect(group.getByRole('cell')).toContainText(`of ${topic.points.length} points`)
+      await expectSound(tutor)
+
+      await group.getByRole('link', { name: 'Nell <b>Rook</b>' }).click()
+      await expect(tutor.getByRole('heading', { level: 1 })).toHaveText('Nell <b>Rook</b>')
+      await expect(tutor.getByText(facts).first()).toBeVisible()
+      const byDay = tutor.getByRole('table', { name: /Each point on each day/ })
+      for (const { ref } of topic.points)
+        await expect(byDay.getByRole('rowheader', { name: ref, exact: true })).toBeVisible()
+      await tutor.getByRole('button', { name: 'I have seen this' }).click()
+      await expect(tutor.getByText('Nothing is new.')).toBeVisible()
+      await tutor.getByLabel('Your notes, for yourself alone').fill('Ask about groynes')
+      await expect(tutor.getByText('Kept', { exact: true })).toBeVisible()
+      await expectSound(tutor)
+
+      await tutor.getByRole('link', { name: /^Mark it yourself/ }).click()
+      await expect(tutor.getByText('are hidden')).toBeVisible()
+      await expect(tutor.getByText('Marker:')).toHaveCount(0)
+      await expectSound(tutor)
+      // By keyboard alone: F for every point, the focus goes on by itself; the last one is missed.
+      await tutor
+        .getByRole('group', { name: `Point ${topic.points[0]!.ref}`, exact: true })
+        .getByRole('button', { name: 'full' })
+        .focus()
+      for (const _ of topic.points.slice(1)) await tutor.keyboard.press('f')
+      await tutor.keyboard.press('m')
+      await tutor.keyboard.press('c')
+      await tutor.keyboard.type('Say which way.')
+      await tutor.keyboard.press('Tab')
+      const all = topic.points.length
+      await expect(
+        tutor.getByRole('heading', { name: `Points: ${all} of ${all} marked` }),
+      ).toBeVisible()
+      await tutor.getByRole('button', { name: 'Show the other marks' }).click()
+      await expect(
+        tutor.getByText('You marked every point before you saw the others.'),
+      ).toBeVisible()
+      await expect(tutor.getByText(/of \d+ points the same, \d+ %/).first()).toBeVisible()
+      await expect(tutor.getByText(/95 % interval/).first()).toBeVisible()
+      await expectSound(tutor)
+
+      await tutor.getByRole('link', { name: /to save the file for them/ }).click()
+      await tutor.getByLabel('Your name').fill('Mr Tern')
+      const returning = tutor.waitForEvent('download')
+      await tutor.getByRole('button', { name: 'Save the file for this pupil' }).click()
+      const marks = testInfo.outputPath('marks.json')
+      await (await returning).saveAs(marks)
+
+      // The same file again changes nothing of the tutor's.
+      await tutor.goto('/group')
+      await tutor.getByLabel('Open pupils’ files').setInputFiles(recall)
+      await expect(tutor.getByText(/your notes and marks stay/)).toBeVisible()
+      await tutor.getByRole('link', { name: 'Nell <b>Rook</b>' }).click()
+      await expect(tutor.getByLabel('Your notes, for yourself alone')).toHaveValue(
+        'Ask about groynes',
+      )
+      await expect(tutor.getByText('points marked by you')).toBeVisible()
+      await elsewhere.close()
+
+      await pupil.getByLabel('Open a file from my tutor').setInputFiles(marks)
+      await expect(pupil.getByText('1 check from Mr Tern')).toBeVisible()
+      await pupil.getByRole('link', { name: topic.title }).first().click()
+      await expect(pupil.getByText(`Mr Tern marked ${all} points.`)).toBeVisible()
+      await expect(pointNote(pupil, last.ref)).toContainText('Tutor: missed')
+      await expect(pointNote(pupil, last.ref)).toContainText('Say which way.')
+      await expect(pupil.getByText(`${all - 1} of ${all} points full`).first()).toBeVisible()
+      await expectSound(pupil)
+    })
+  })
+}
+
+test('many text files at once for one topic', async ({ page }) => {
+  await page.goto('/group')
+  await page.getByLabel('Topic').selectOption({ label: topic.title })
+  const text = (name: string, content: string) => ({
+    name,
+    mimeType: 'text/plain',
+    buffer: Buffer.from(content),
+  })
+  await page
+    .getByLabel('Open text files')
+    .setInputFiles([
+      text('mara.txt', topic.points.map((point) => point.text).join('\n')),
+      text('ben.txt', ''),
+      text('cut.txt', 'a\0b'),
+    ])
+  await expect(page.getByText('2 pages marked.')).toBeVisible()
+  await expect(page.getByRole('alert')).toContainText('cut.txt is not a text file')
+  const pages = page.getByRole('listitem').filter({ hasText: 'points full' })
+  await expect(pages.first()).toContainText(`ben: 0 of ${topic.points.length} points full`)
+  await expectSound(page)
+})
+
+test('the report of a pupil is one printed page', async ({ page }, testInfo) => {
+  await writeAndMark(page, someOfIt)
+  await page.goto('/data')
+  await page.getByText('Choose what goes into the file').click()
+  await page.getByLabel('Your name, as your tutor knows you').fill('Nell Rook')
+  const saving = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save a file for my tutor' }).click()
+  const recall = testInfo.outputPath('recall.json')
+  await (await saving).saveAs(recall)
+  await page.goto('/group')
+  await page.getByLabel('Open pupils’ files').setInputFiles(recall)
+  await page.getByRole('link', { name: 'Nell Rook' }).click()
+  await expect(page.getByRole('heading', { level: 1, name: 'Nell Rook' })).toBeVisible()
+  const pdf = await page.pdf({ path: testInfo.outputPath('report.pdf'), format: 'A4' })
+  // Each page of a PDF has one object of this type; the tree above them is "/Pages".
+  expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1)
+})
