@@ -13,8 +13,9 @@ const USAGE =
 run(() => {
   const args = process.argv.slice(2)
   const show = args.indexOf('--show')
-  const showWrong = show >= 0 && args[show + 1] === 'wrong'
-  if (show >= 0) args.splice(show, showWrong ? 2 : 1)
+  if (show >= 0 && args[show + 1] !== 'wrong')
+    throw new CliError(`--show is followed by the word wrong; ${USAGE}`)
+  if (show >= 0) args.splice(show, 2)
   const flags = new Set(args.filter((arg) => arg.startsWith('--')))
   const paths = args.filter((arg) => !arg.startsWith('--'))
   for (const flag of flags) {
@@ -23,16 +24,18 @@ run(() => {
   }
   if (paths.length === 0) throw new CliError(USAGE)
   const note = (line: string) => process.stderr.write(`${line}\n`)
-  const wrong = showWrong ? note : undefined
+  const wrong = show >= 0 ? note : undefined
 
   if (flags.has('--short-answers')) {
+    if (flags.has('--drafted'))
+      throw new CliError(`short answers are always drafted: leave --drafted out; ${USAGE}`)
     const sets = evaluateShortAnswers(paths, wrong)
     process.stdout.write(
       flags.has('--json') ? `${JSON.stringify({ sets })}\n` : shortAnswersAsText(sets),
     )
     return
   }
-  if (paths.length > 1) throw new CliError(USAGE)
+  if (paths.length > 1) throw new CliError(`one folder at a time; ${USAGE}`)
   // Without --drafted both are printed: with the file's ideas, and with every point drafted from its text.
   if (flags.has('--json')) {
     process.stdout.write(

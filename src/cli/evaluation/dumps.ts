@@ -1,18 +1,7 @@
-import { readdirSync } from 'node:fs'
-import { join } from 'node:path'
-import { mark, type Outcome } from '../../lib/marking'
+import { mark } from '../../lib/marking'
 import type { Topic } from '../../lib/syllabus'
-import { CliError, readSyllabusFile, readText } from '../files'
+import { readLabelledFolder, type LabelledDump } from './labelled'
 import { measure, OUTCOMES, type Marked, type Measures } from './measures'
-
-interface LabelledDump {
-  readonly id: string
-  readonly style: string
-  readonly text: string
-  readonly labels: Readonly<
-    Record<string, { readonly mark: Outcome; readonly evidence?: string; readonly why?: string }>
-  >
-}
 
 export interface DumpsEvaluated {
   readonly json: Measures & { readonly topics: readonly (Measures & { readonly topic: string })[] }
@@ -26,10 +15,7 @@ export function evaluateDumps(
   wrong?: (line: string) => void,
 ): DumpsEvaluated {
   const marked: Marked[] = []
-  for (const name of namesIn(folder)) {
-    const { topic: id, dumps } = readDumps(join(folder, `${name}.dumps.json`))
-    const { topics } = readSyllabusFile(join(folder, `${name}.yaml`))
-    const topic = topics.find((t) => t.id === id) ?? topics[0]!
+  for (const { name, topic, dumps } of readLabelledFolder(folder)) {
     const asked = drafted ? withoutIdeas(topic) : topic
     for (const dump of dumps) marked.push(...markDump(name, asked, dump, wrong))
   }
@@ -75,31 +61,8 @@ function markDump(
   })
 }
 
-function withoutIdeas(topic: Topic): Topic {
+export function withoutIdeas(topic: Topic): Topic {
   return { ...topic, points: topic.points.map(({ ref, text }) => ({ ref, text, ideas: [] })) }
-}
-
-function namesIn(folder: string): string[] {
-  let files: string[]
-  try {
-    files = readdirSync(folder)
-  } catch {
-    throw new CliError(`${folder}: no such folder`)
-  }
-  const names = files
-    .filter((f) => f.endsWith('.dumps.json'))
-    .map((f) => f.slice(0, -'.dumps.json'.length))
-  if (names.length === 0) throw new CliError(`${folder}: no NAME.dumps.json in it`)
-  return names.sort()
-}
-
-function readDumps(path: string): { topic: string; dumps: readonly LabelledDump[] } {
-  try {
-    return JSON.parse(readText(path)) as { topic: string; dumps: readonly LabelledDump[] }
-  } catch (error) {
-    if (error instanceof CliError) throw error
-    throw new CliError(`${path}: not JSON (${(error as Error).message})`)
-  }
 }
 
 const percent = (share: number) => `${(share * 100).toFixed(1)} %`

@@ -1,15 +1,7 @@
 import { mark } from '../../lib/marking'
 import type { Topic } from '../../lib/syllabus'
-import { CliError, readText } from '../files'
+import { readShortAnswers, type ShortAnswer } from './labelled'
 import { atCoverage, COVERAGES, twoWay, type Decided, type TwoWay } from './measures'
-
-export interface ShortAnswer {
-  readonly set: string
-  readonly question: string
-  readonly references: readonly string[]
-  readonly answer: string
-  readonly correct: boolean
-}
 
 export type SetEvaluated = { readonly set: string } & TwoWay & {
     readonly coverage: readonly ReturnType<typeof atCoverage>[]
@@ -28,7 +20,7 @@ export function evaluateShortAnswers(
 ): SetEvaluated[] {
   const decided: Decided[] = []
   const topics = new Map<string, Topic>()
-  for (const answer of paths.flatMap(readAnswers)) {
+  for (const answer of paths.flatMap(readShortAnswers)) {
     const id = JSON.stringify([answer.question, answer.references])
     const topic = topics.get(id) ?? topicOf(answer)
     topics.set(id, topic)
@@ -59,19 +51,6 @@ function topicOf({ question, references }: ShortAnswer): Topic {
     title: question,
     points: references.map((text, i) => ({ ref: String(i + 1), text, ideas: [] })),
   }
-}
-
-function readAnswers(path: string): ShortAnswer[] {
-  return readText(path)
-    .split('\n')
-    .filter((line) => line.trim() !== '')
-    .map((line, i) => {
-      try {
-        return JSON.parse(line) as ShortAnswer
-      } catch {
-        throw new CliError(`${path}:${i + 1}: not a JSON object`)
-      }
-    })
 }
 
 export function shortAnswersAsText(sets: readonly SetEvaluated[]): string {
