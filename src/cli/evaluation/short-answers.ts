@@ -1,4 +1,4 @@
-import { mark } from '../../lib/marking'
+import { ALTERNATIVES, CORRECT, mark } from '../../lib/marking'
 import type { Topic } from '../../lib/syllabus'
 import { readShortAnswers, type ShortAnswer } from './labelled'
 import { atCoverage, COVERAGES, twoWay, type Decided, type TwoWay } from './measures'
@@ -7,8 +7,24 @@ export type SetEvaluated = { readonly set: string } & TwoWay & {
     readonly coverage: readonly ReturnType<typeof atCoverage>[]
   }
 
-/** From this sureness on a short answer is called correct. */
-const CORRECT = 0.5
+/**
+ * How sure the decision is, from 0 at the border to 1 at the surest. What is called correct counts for less: a false credit costs
+ * more than a miss.
+ */
+export const marginOf = (sureness: number, border: number): number =>
+  sureness >= border ? (CREDIT * (sureness - border)) / (1 - border) : (border - sureness) / border
+const CREDIT = 0.6
+
+/** The sureness that one of several reference answers is said, from that of the likeliest. */
+export function anyOf(sureness: readonly number[]): number {
+  const most = Math.min(1 - 1e-9, Math.max(1e-9, ...sureness))
+  const many = sureness.length
+  const odds =
+    Math.log(most / (1 - most)) +
+    ALTERNATIVES.many * Math.log2(many) +
+    (many > 1 ? ALTERNATIVES.several : 0)
+  return 1 / (1 + Math.exp(-odds))
+}
 
 /**
  * Each reference answer is taken as a point with no ideas, the question as the topic's title: what it gives away is no evidence
@@ -25,7 +41,7 @@ export function evaluateShortAnswers(
     const topic = topics.get(id) ?? topicOf(answer)
     topics.set(id, topic)
     const report = mark(topic, answer.answer)
-    const sureness = Math.max(0, ...report.points.map((point) => point.sureness))
+    const sureness = anyOf(report.points.map((point) => point.sureness))
     const called = sureness >= CORRECT
     if (wrong && called !== answer.correct) {
       wrong(
@@ -36,7 +52,7 @@ export function evaluateShortAnswers(
       set: answer.set,
       correct: answer.correct,
       called,
-      margin: Math.abs(sureness - CORRECT),
+      margin: marginOf(sureness, CORRECT),
     })
   }
   return [...new Set(decided.map((d) => d.set))].map((set) => {
@@ -45,7 +61,10 @@ export function evaluateShortAnswers(
   })
 }
 
-function topicOf({ question, references }: ShortAnswer): Topic {
+export function topicOf({
+  question,
+  references,
+}: Pick<ShortAnswer, 'question' | 'references'>): Topic {
   return {
     id: 'answer',
     title: question,

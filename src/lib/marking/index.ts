@@ -1,2 +1,6 @@
 export type { Clash, IdeaMark, Outcome, PointMark, Report, Span } from './types'
 export { mark, MARKER } from './mark'
+export { evidenceOf } from './evidence-of'
+export { EVIDENCE } from './3-outcomes/likeness'
+export { ALTERNATIVES, CORRECT } from './3-outcomes/sureness-weights'
+export { keyOf } from './words/keys'

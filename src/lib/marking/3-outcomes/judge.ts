@@ -11,6 +11,7 @@ import { stepsInOrder } from './steps'
 import { doubted } from './doubt'
 import { rolesSwapped } from './roles'
 import { Subjects } from './subjects'
+import { pointEvidence, surenessFrom } from './sureness'
 import { DOUBTED, DRAFT_FULL } from './thresholds'
 import { carriedOn } from './together'
 import { bestWindow, type Window } from './window'
@@ -39,6 +40,8 @@ export interface Judgement {
   readonly said: readonly (Occurrence | undefined)[]
   readonly clash?: ClashFound
   readonly nearest?: number
+  /** The share of the point's words that is said in the best place. */
+  readonly cover: number
   readonly sureness: number
   readonly offered: boolean
 }
@@ -110,13 +113,19 @@ export function judge(open: Case, index: number): Judgement {
   else if (best && countsAsPart(open, point, index, claims, said)) outcome = 'partial'
 
   const share = needed === 0 ? 0 : Math.min(1, count / needed)
-  const sureness = clash ? 0 : byCover(point) ? (best?.cover ?? 0) : share * (best?.strength ?? 0)
+  const cover = best?.cover ?? 0
+  const sureness = point.drafted
+    ? surenessFrom(pointEvidence(open, index, { cover, clashes: clash !== undefined }))
+    : clash
+      ? 0
+      : share * (best?.strength ?? 0)
   return {
     outcome,
     claims,
     said,
     ...(clash ? { clash } : order?.swapped ? { clash: order.swapped } : {}),
     ...(nearest !== undefined && outcome !== 'full' ? { nearest } : {}),
+    cover,
     sureness,
     offered:
       (outcome === 'missed' || outcome === 'partial') &&
