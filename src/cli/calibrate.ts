@@ -9,12 +9,15 @@ import { format, resolveConfig } from 'prettier'
 import { atCoverage, COVERAGES, twoWay, type Decided } from './evaluation/measures'
 import { marginOf } from './evaluation/short-answers'
 import { answersFrom, foldsBy, learnFrom, surenessOf } from './calibration/short-answers'
+import { examplesOf, learnLearning, MARKED, outOfFold } from './calibration/learning'
 import { brierScore, logLoss, reliability } from './calibration/reliability'
 import { EVIDENCE } from '../lib/marking'
 import { CliError, run } from './files'
 
 const USAGE = 'usage: npm run -s calibrate -- FILE.jsonl… [--write]'
 const FOLDS = 10
+/** The border once a question has been learnt: nearer to a half, because its own threshold is known. */
+const AFTER_LEARNING = 0.46
 
 run(() => {
   const args = process.argv.slice(2)
@@ -37,11 +40,38 @@ run(() => {
     answers.map(({ set, correct }, i) => ({ set, correct, p: sureness[i]! })),
     border,
   )
+  const examples = examplesOf(
+    answers.map((answer, i) => ({ ...answer, sureness: sureness[i]!, fold: fold[i]! })),
+  )
+  const learnt = outOfFold(examples, FOLDS)
+  for (const count of MARKED) {
+    lines.push(`After ${count} marked answers a question`)
+    for (const set of new Set(answers.map((a) => a.set))) {
+      const own = learnt.filter((one) => one.set === set && one.marked === count)
+      const { n, macroF1, correctPrecision, correctRecall } = twoWay(decidedAt(own, AFTER_LEARNING))
+      lines.push(
+        `${set}: ${n} answers, macro-F1 ${macroF1.toFixed(3)}, correct: precision ${correctPrecision.toFixed(3)}, recall ${correctRecall.toFixed(3)}`,
+      )
+    }
+  }
   process.stdout.write(`${lines.join('\n')}\n`)
   if (!args.includes('--write')) return
   const model = learnFrom(answers)
   const [many, several] = model.weights.slice(EVIDENCE.length)
   const number = (x: number) => Number(x.toPrecision(6))
+  const learning = learnLearning(examples)
+  void written(
+    '../lib/marking/3-outcomes/learning-weights.ts',
+    `/** Made by src/cli/calibrate.ts; not edited by hand. One weight for each number of learningEvidence. */
+export const LEARNING: { readonly bias: number; readonly weights: readonly number[] } = {
+  bias: ${number(learning.bias)},
+  weights: ${JSON.stringify(learning.weights.map(number))},
+}
+/** From this sureness on an answer is called correct once marked answers were learnt from. */
+export const CORRECT_AFTER_LEARNING = ${AFTER_LEARNING}
+`,
+    'typescript',
+  )
   const source = `/** Made by src/cli/calibrate.ts; not edited by hand. README.md in this folder says from what. */
 export const BIAS = ${number(model.bias)}
 /** One for each name of EVIDENCE. */

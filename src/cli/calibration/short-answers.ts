@@ -7,6 +7,7 @@ import { fit, logOddsOf, type Model } from './logistic'
 export interface Answered {
   readonly set: string
   readonly question: string
+  readonly answer: string
   readonly correct: boolean
   /** The evidence for each reference answer, and how many there are. */
   readonly references: readonly (readonly number[])[]
@@ -23,6 +24,7 @@ export function answersFrom(paths: readonly string[]): Answered[] {
     return {
       set: answer.set,
       question: answer.question,
+      answer: answer.answer,
       correct: answer.correct,
       references: found.map((x) => [...x, Math.log2(many), many > 1 ? 1 : 0]),
     }

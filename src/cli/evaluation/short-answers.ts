@@ -1,5 +1,12 @@
-import { ALTERNATIVES, CORRECT, mark } from '../../lib/marking'
+import {
+  afterLearning,
+  ALTERNATIVES,
+  CORRECT,
+  CORRECT_AFTER_LEARNING,
+  mark,
+} from '../../lib/marking'
 import type { Topic } from '../../lib/syllabus'
+import { drawn } from './drawn'
 import { readShortAnswers, type ShortAnswer } from './labelled'
 import { atCoverage, COVERAGES, twoWay, type Decided, type TwoWay } from './measures'
 
@@ -32,33 +39,58 @@ export function anyOf(sureness: readonly number[]): number {
  */
 export function evaluateShortAnswers(
   paths: readonly string[],
+  /** Marked answers that are learnt from for each question before the rest is marked. */
+  learn = 0,
   wrong?: (line: string) => void,
 ): SetEvaluated[] {
-  const decided: Decided[] = []
   const topics = new Map<string, Topic>()
-  for (const answer of paths.flatMap(readShortAnswers)) {
-    const id = JSON.stringify([answer.question, answer.references])
+  const all = paths.flatMap(readShortAnswers).map((answer) => {
+    const id = idOf(answer)
     const topic = topics.get(id) ?? topicOf(answer)
     topics.set(id, topic)
-    const report = mark(topic, answer.answer)
-    const sureness = anyOf(report.points.map((point) => point.sureness))
-    const called = sureness >= CORRECT
+    const { points } = mark(topic, answer.answer)
+    return { answer, sureness: anyOf(points.map((point) => point.sureness)) }
+  })
+  const after = learn === 0 ? all : drawn(all, ({ answer }) => idOf(answer), learn).flatMap(learnt)
+  const border = learn === 0 ? CORRECT : CORRECT_AFTER_LEARNING
+  const decided: Decided[] = after.map(({ answer, sureness }) => {
+    const called = sureness >= border
     if (wrong && called !== answer.correct) {
       wrong(
         `${answer.set}: ${called ? 'called correct' : 'not called correct'} (${sureness.toFixed(2)}): ${answer.answer} | ${answer.question} | ${answer.references.join(' / ')}`,
       )
     }
-    decided.push({
-      set: answer.set,
-      correct: answer.correct,
-      called,
-      margin: marginOf(sureness, CORRECT),
-    })
-  }
+    return { set: answer.set, correct: answer.correct, called, margin: marginOf(sureness, border) }
+  })
   return [...new Set(decided.map((d) => d.set))].map((set) => {
     const own = decided.filter((d) => d.set === set)
     return { set, ...twoWay(own), coverage: COVERAGES.map((share) => atCoverage(own, share)) }
   })
+}
+
+const idOf = ({ question, references }: ShortAnswer) => JSON.stringify([question, references])
+
+interface Sure {
+  readonly answer: ShortAnswer
+  readonly sureness: number
+}
+
+function learnt({
+  drawn,
+  rest,
+}: {
+  readonly drawn: readonly Sure[]
+  readonly rest: readonly Sure[]
+}) {
+  const marked = drawn.map(({ answer, sureness }) => ({
+    text: answer.answer,
+    credited: answer.correct,
+    sureness,
+  }))
+  return rest.map(({ answer, sureness }) => ({
+    answer,
+    sureness: afterLearning(answer.answer, sureness, marked),
+  }))
 }
 
 export function topicOf({

@@ -4,3 +4,12 @@ export { evidenceOf } from './evidence-of'
 export { EVIDENCE } from './3-outcomes/likeness'
 export { ALTERNATIVES, CORRECT } from './3-outcomes/sureness-weights'
 export { keyOf } from './words/keys'
+export {
+  afterLearning,
+  alike,
+  learningEvidence,
+  SHIFT_BOUND,
+  shiftOf,
+  type MarkedAnswer,
+} from './3-outcomes/learning'
+export { CORRECT_AFTER_LEARNING } from './3-outcomes/learning-weights'
