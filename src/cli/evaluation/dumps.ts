@@ -1,5 +1,6 @@
-import { mark } from '../../lib/marking'
+import { mark, type Learned, type MarkedWording } from '../../lib/marking'
 import type { Topic } from '../../lib/syllabus'
+import { drawn } from './drawn'
 import { readLabelledFolder, type LabelledDump } from './labelled'
 import { measure, OUTCOMES, type Marked, type Measures } from './measures'
 
@@ -12,12 +13,19 @@ export interface DumpsEvaluated {
 export function evaluateDumps(
   folder: string,
   drafted: boolean,
+  /** Learn from half the dumps of each topic, and mark the others. */
+  learn: boolean,
   wrong?: (line: string) => void,
 ): DumpsEvaluated {
   const marked: Marked[] = []
   for (const { name, topic, dumps } of readLabelledFolder(folder)) {
     const asked = drafted ? withoutIdeas(topic) : topic
-    for (const dump of dumps) marked.push(...markDump(name, asked, dump, wrong))
+    const half = learn ? Math.floor(dumps.length / 2) : 0
+    for (const parted of drawn(dumps, () => name, half)) {
+      const learned = half > 0 ? changesIn(asked, parted.drawn) : {}
+      const rest = half > 0 ? parted.rest : dumps
+      for (const dump of rest) marked.push(...markDump(name, asked, dump, learned, wrong))
+    }
   }
   const groups = (key: 'topic' | 'style') =>
     [...new Set(marked.map((m) => m[key]))].map((value) => ({
@@ -37,9 +45,10 @@ function markDump(
   name: string,
   topic: Topic,
   dump: LabelledDump,
+  learned: Learned,
   wrong?: (line: string) => void,
 ): Marked[] {
-  const report = mark(topic, dump.text)
+  const report = mark(topic, dump.text, { learned })
   return report.points.flatMap((point) => {
     const label = dump.labels[point.ref]
     if (!label) return []
@@ -59,6 +68,27 @@ function markDump(
       },
     ]
   })
+}
+
+/** What a student would have changed: the labelled words for a point that was not given, the words it was wrongly given for. */
+function changesIn(topic: Topic, dumps: readonly LabelledDump[]): Learned {
+  const learned: Record<string, MarkedWording[]> = {}
+  for (const { text, labels } of dumps) {
+    const { points, statements } = mark(topic, text)
+    for (const { ref, outcome, ideas } of points) {
+      const label = labels[ref]
+      if (!label || (label.mark === 'full') === (outcome === 'full')) continue
+      const spans = ideas.flatMap((idea) => idea.spans)
+      const used = statements.filter((s) => spans.some((a) => a.start < s.end && s.start < a.end))
+      const words =
+        label.mark === 'full'
+          ? (label.evidence ?? '')
+          : text.slice(used[0]?.start ?? 0, used.at(-1)?.end ?? 0)
+      if (words.trim() !== '')
+        (learned[ref] ??= []).push({ text: words, credited: label.mark === 'full' })
+    }
+  }
+  return learned
 }
 
 export function withoutIdeas(topic: Topic): Topic {

@@ -1,5 +1,6 @@
 export type { Clash, IdeaMark, Outcome, PointMark, Report, Span } from './types'
-export { mark, MARKER } from './mark'
+export { mark, MARKER, type MarkOptions } from './mark'
+export type { Learned, MarkedWording } from './3-outcomes/recognise'
 export { evidenceOf } from './evidence-of'
 export { EVIDENCE } from './3-outcomes/likeness'
 export { ALTERNATIVES, CORRECT } from './3-outcomes/sureness-weights'

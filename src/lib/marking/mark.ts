@@ -5,20 +5,29 @@ import { beyondThe } from './3-outcomes/beyond'
 import { judge, openCase, type Case, type Judgement } from './3-outcomes/judge'
 import { explain } from './3-outcomes/explain'
 import { spanOf, spansOf } from './3-outcomes/spans'
+import { recognise, type Learned } from './3-outcomes/recognise'
 import type { PointMark, Report, Span } from './types'
 
 /** Part of every report; it changes with every change that can change an outcome. */
 export const MARKER = '1.2.0'
 
+export interface MarkOptions {
+  /** What was marked of the points before: accepted wordings, and refused ones. */
+  readonly learned?: Learned
+}
+
 /**
  * Marks one dump against one topic by the marking rules. Deterministic; never throws on a student's words, any Unicode text will
  * do. Spans are UTF-16 offsets into `dump`.
  */
-export function mark(topic: Topic, dump: string): Report {
+export function mark(topic: Topic, dump: string, { learned }: MarkOptions = {}): Report {
   const ready = readyTopic(topic)
   const page = readPage(dump, ready.vocabulary)
   const open = openCase(page, ready)
-  const judgements = ready.points.map((_, index) => judge(open, index))
+  const judgements = ready.points.map(({ point }, index) => {
+    const own = learned && Object.hasOwn(learned, point.ref) ? learned[point.ref]! : []
+    return recognise(open, judge(open, index), own)
+  })
   return {
     marker: MARKER,
     topic: topic.id,

@@ -8,6 +8,9 @@ import { spanOf, wordsAt } from './spans'
 export function explain(page: ReadPage, judgement: Judgement): string {
   const { outcome, claims, said, clash, nearest } = judgement
   if (clash) return explainClash(page, judgement)
+  if (judgement.learnt === 'accepted') return 'You said it in words that were accepted before.'
+  if (judgement.learnt === 'refused')
+    return 'You said this before, and it was not enough. It is shown beside it for you to decide.'
   const missing = claims.filter((_, i) => !said[i])
   switch (outcome) {
     case 'full':

@@ -44,6 +44,8 @@ export interface Judgement {
   readonly cover: number
   readonly sureness: number
   readonly offered: boolean
+  /** The outcome follows a mark that was changed before. */
+  readonly learnt?: 'accepted' | 'refused'
 }
 
 export function openCase(page: ReadPage, topic: ReadyTopic): Case {
