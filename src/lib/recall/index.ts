@@ -40,6 +40,19 @@ export {
   type TonightQuestion,
   type TonightReason,
 } from './tonight'
+export {
+  endRound,
+  goOn,
+  outcomesOf,
+  pointNow,
+  remark,
+  standing,
+  timeIsUp,
+  wrote,
+  type Round,
+  type RoundPoint,
+  type RoundTry,
+} from './round'
 export { afterWriting, gapsOf, startPile, type Pile } from './drill'
 export {
   emptyEntry,

@@ -33,6 +33,7 @@ const envelope = v.object({
     // Backups of the first version have none.
     edit: v.optional(v.array(v.unknown()), []),
     entry: v.optional(v.array(v.unknown()), []),
+    round: v.optional(v.array(v.unknown()), []),
     sender: v.optional(v.array(v.unknown()), []),
     remarks: v.optional(v.array(v.unknown()), []),
     pupil: v.optional(v.array(v.unknown()), []),
@@ -70,6 +71,7 @@ export const exportAll = (nowMs: number = Date.now()): Promise<Backup> =>
         settings: of('settings').map(withoutDemo),
         edit: of('edit'),
         entry: of('entry'),
+        round: of('round'),
         sender: of('sender'),
         remarks: of('remarks'),
         pupil: of('pupil'),

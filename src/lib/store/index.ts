@@ -24,6 +24,7 @@ export {
   removePaper,
   saveEntry,
 } from './papers'
+export { finishRound, getRound, listRounds, removeRound, saveRound } from './rounds'
 export { changeSettings, getSettings, saveSettings } from './settings'
 export { getImport, removeImport, saveImport } from './imports'
 export { removeUnreadable, unreadableRecords, type Unreadable } from './aside'

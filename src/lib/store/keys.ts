@@ -9,6 +9,7 @@ export const KINDS = [
   'settings',
   'edit',
   'entry',
+  'round',
   // Who saves files here, and what came back from a tutor.
   'sender',
   'remarks',
@@ -28,6 +29,7 @@ export const checkKey = (id: string): string => `check/${id}`
 export const pageKey = (id: string): string => `page/${id}`
 export const syllabusKey = (id: string): string => `syllabus/${id}`
 export const paperKey = (id: string): string => `paper/${id}`
+export const roundKey = (id: string): string => `round/${encodeURIComponent(id)}`
 export const entryKey = (id: string): string => `entry/${id}`
 export const editKey = (syllabusId: string): string => `edit/${syllabusId}`
 /** One draft at a time is put right. */

@@ -22,6 +22,7 @@ export const MERGE: { readonly [K in Kind]: Merge<RecordOf[K]> } = {
   settings: mergeSettings,
   edit: laterEdit,
   entry: laterEntry,
+  round: (here, there) => (there.savedAtMs > here.savedAtMs ? there : here),
   sender: (here) => here,
   remarks: (here, there) => (there.madeAtMs > here.madeAtMs ? there : here),
   pupil: (here, there) => (there.madeAtMs > here.madeAtMs ? there : here),

@@ -17,6 +17,7 @@ export const STEPS: Readonly<Record<Kind, readonly Step[]>> = {
   settings: [],
   edit: [],
   entry: [],
+  round: [],
   sender: [],
   remarks: [],
   pupil: [],

@@ -1,6 +1,6 @@
 /** Raw values <-> records: nothing is used, and nothing is written, that does not fit its schema. */
 import * as v from 'valibot'
-import type { Check, PaperEntry, PaperQuestion, Settings } from '../recall'
+import type { Check, PaperEntry, PaperQuestion, Round, Settings } from '../recall'
 import type { Pupil, PupilChecks, PupilPage, Remarks, Review, Sender, TutorNotes } from '../review'
 import { StoreError } from './errors'
 import type { Kind } from './keys'
@@ -14,6 +14,7 @@ import {
   keptSyllabusSchema,
   pageSchema,
   paperSchema,
+  roundSchema,
   settingsSchema,
 } from './schemas/records'
 import {
@@ -36,6 +37,7 @@ export interface RecordOf {
   settings: Settings
   edit: SyllabusEdit
   entry: PaperEntry
+  round: Round
   sender: Sender
   remarks: Remarks
   pupil: Pupil
@@ -55,6 +57,7 @@ const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } =
   settings: settingsSchema,
   edit: editSchema,
   entry: entrySchema,
+  round: roundSchema,
   sender: senderSchema,
   remarks: remarksSchema,
   pupil: pupilSchema,

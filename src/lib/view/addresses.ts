@@ -20,6 +20,13 @@ export const editHref = (syllabusId: string): string =>
 export const drillHref = (of: { readonly check: string } | TopicPlace): string =>
   `/drill?${query(of)}`
 
+/** Chosen points of one syllabus. */
+export const drillOfPointsHref = (syllabusId: string, points: readonly PointPlace[]): string =>
+  `/drill?syllabus=${encodeURIComponent(syllabusId)}&points=${encodeURIComponent(pointList(points))}`
+
+/** The night before. */
+export const TONIGHT_HREF = '/tonight'
+
 /** What is missing, on one page for the wall: of one check, or of a topic. */
 export const sheetHref = (of: { readonly check: string } | TopicPlace): string =>
   `/sheet?${query(of)}`

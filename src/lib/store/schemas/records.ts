@@ -1,7 +1,15 @@
 /** One schema for each kind of record: it is the validation, and the compiler holds it to the noun. */
 import * as v from 'valibot'
 import { WAYS_WRONG } from '../../recall'
-import type { Check, MarkChange, PaperEntry, PaperQuestion, Paste, Settings } from '../../recall'
+import type {
+  Check,
+  MarkChange,
+  PaperEntry,
+  PaperQuestion,
+  Paste,
+  Round,
+  Settings,
+} from '../../recall'
 import type { Draft, KeptSyllabus, Page, SyllabusEdit, SyllabusImport } from '../types'
 import { count, day, id, instantMs, spanMs } from './basic'
 import { exactly } from './exactly'
@@ -147,5 +155,43 @@ export const settingsSchema = exactly<Settings>()(
     syllabusIds: v.optional(v.array(id)),
     tutorMarksCount: v.optional(v.boolean()),
     learnsFromChanges: v.optional(v.boolean()),
+  }),
+)
+
+export const roundSchema = exactly<Round>()(
+  v.object({
+    schema,
+    id,
+    uid: id,
+    kind: v.picklist(['drill', 'tonight']),
+    syllabusId: id,
+    title: v.string(),
+    topics: v.array(topic),
+    points: v.array(
+      v.object({
+        key: v.string(),
+        topicId: id,
+        ref: v.string(),
+        why: v.optional(v.string()),
+        tries: count,
+        spentMs: spanMs,
+        last: v.optional(
+          v.object({
+            text: v.string(),
+            report,
+            changed: v.nullable(outcome),
+            atMs: instantMs,
+          }),
+        ),
+      }),
+    ),
+    pile: v.array(v.string()),
+    stage: v.picklist(['writing', 'marked', 'over']),
+    typing: v.array(v.string()),
+    startedAtMs: instantMs,
+    savedAtMs: instantMs,
+    spentMs: spanMs,
+    budgetMs: v.optional(spanMs),
+    leftOut: v.optional(count),
   }),
 )
