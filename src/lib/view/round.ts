@@ -29,3 +29,19 @@ export function tonightWhy(why: TonightReason, today: Day): string {
       return why.days === 0 ? 'Full today.' : `Full, and not seen for ${counted(why.days, 'day')}.`
   }
 }
+
+/**
+ * What was written on a point as one text. Steps are told as they were asked, one after another: their order is part of
+ * the answer, and lines that only stand below each other say none.
+ */
+export const writtenOf = (texts: readonly string[], steps: boolean): string =>
+  texts
+    .filter((text) => text.trim() !== '')
+    .map((text, i) => (steps ? stepSaid(text.trim(), i) : text))
+    .join('\n')
+
+function stepSaid(text: string, at: number): string {
+  const own = text.replace(/^\d+[.)]\s*/, '').replace(/^(?:first|then|next|finally)\b,?\s*/i, '')
+  const begun = /^\p{Lu}\p{Ll}/u.test(own) ? own.charAt(0).toLowerCase() + own.slice(1) : own
+  return `${at === 0 ? 'First' : 'Then'} ${begun}${/[.!?]$/.test(begun) ? '' : '.'}`
+}
