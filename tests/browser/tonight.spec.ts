@@ -15,7 +15,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     test('from the list to the page that is printed', async ({ page }) => {
       await choose(page, '3')
       await expect(page.locator('section').getByRole('status')).toHaveText(
-        /2 points of 12, 90 seconds each.\s+10 points will not be asked./,
+        /2 points of 12, 90 seconds\s+each\.\s+10 points will not be asked\./,
       )
       await sound(page)
       await page.getByRole('button', { name: 'Begin' }).click()
