@@ -27,7 +27,9 @@ function draftedCue(point: Point, { title }: Pick<Topic, 'title'>): string {
     return `Which equation relates ${listed(quantities.filter(Boolean)) || 'them'}?`
   }
   if (equation) return `${title}: which equation, in formulae, does point ${point.ref} ask for?`
-  if (steps) return `${title}: ${counted(steps.length, 'step')} in order. ${gapped(point, shown)}`
+  // What is done stands before the first comma, how after it.
+  if (steps)
+    return `${title}: ${counted(steps.length, 'step')} in order. ${gapped({ ...point, text: point.text.split(/[,:]/)[0]! }, shown)}`
   if (any !== undefined) return asked(point, shown, `Name ${any} for point ${point.ref}.`)
   if (value) return asked(point, shown, `Which value has point ${point.ref}, with its unit?`)
   return asked(point, shown, `${title}: what does point ${point.ref} say?`)
