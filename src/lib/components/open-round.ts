@@ -1,6 +1,6 @@
 /** The address of a drill -> the points that it asks. */
-import { gapsOf, openGaps, type Round } from '$lib/recall'
-import { getCheck, getPage, listTopicChecks } from '$lib/store'
+import { countedCheck, defaultSettings, gapsOf, openGaps, type Round } from '$lib/recall'
+import { getCheck, getPage, getSettings, listTopicChecks } from '$lib/store'
 import { readPointList } from '$lib/view/addresses'
 import { findSyllabus, findTopic } from './library'
 import { newRound } from './new-round'
@@ -23,6 +23,7 @@ async function ofCheck(id: string): Promise<Round | string> {
   const [check, page] = await Promise.all([getCheck(id), getPage(id)])
   if (!check || !page) return 'There is no such check on this device.'
   const { syllabusId, topicId, topicTitle } = check
+  const settings = await getSettings().catch(() => defaultSettings)
   // The points as they were marked: an edit since must not change what was missed.
   return newRound({
     id: drillId(new URLSearchParams({ check: id })),
@@ -30,7 +31,7 @@ async function ofCheck(id: string): Promise<Round | string> {
     syllabusId,
     title: `${topicTitle}: the gaps`,
     topics: [{ ...page.topic, id: topicId }],
-    asked: gapsOf(check).map((ref) => ({ topicId, ref })),
+    asked: gapsOf(countedCheck(check, settings)).map((ref) => ({ topicId, ref })),
   })
 }
 
