@@ -71,6 +71,9 @@ describe('options that do not go together', () => {
     [['--short-answers', 'a.jsonl', '--drafted'], /leave --drafted out/],
     [['somewhere', '--show', 'all'], /--show is followed by the word wrong/],
     [['one', 'two'], /one folder at a time/],
+    [['somewhere', '--learn', '3'], /--learn half/],
+    [['--short-answers', 'a.jsonl', '--learn', 'half'], /not half/],
+    [['somewhere', '--learn'], /followed by a whole number/],
     [['somewhere', '--fast'], /unknown option --fast/],
   ])('%j', (args, says) => {
     const { status, stderr } = run(...args)

@@ -46,6 +46,8 @@ export interface Judgement {
   readonly offered: boolean
   /** The outcome follows a mark that was changed before. */
   readonly learnt?: 'accepted' | 'refused'
+  /** The statement that says the point in an accepted wording. */
+  readonly accepted?: number
 }
 
 export function openCase(page: ReadPage, topic: ReadyTopic): Case {

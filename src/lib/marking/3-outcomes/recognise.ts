@@ -1,3 +1,4 @@
+import { doubted } from './doubt'
 import type { Case, Judgement } from './judge'
 import { alike } from './learning'
 
@@ -36,15 +37,23 @@ function afterAcceptance(
   marked: readonly MarkedWording[],
 ): Judgement {
   const { page, carried } = open
+  const hedged = doubted(page)
   for (const { index, from, start, end } of page.statements) {
-    if (page.struck[from] === 2) continue
+    if (page.struck[from] === 2 || hedged.has(index)) continue
     const ends = carried[index] ? [end, page.statements[index + 1]!.end] : [end]
     for (const last of ends) {
       const { credited, refused } = likest(page.text.slice(start, last), marked)
       if (credited < SAME_WORDING || credited <= refused) continue
       const { nearest: _, ...rest } = judgement
       const sureness = Math.max(judgement.sureness, credited)
-      return { ...rest, outcome: 'full', offered: false, sureness, learnt: 'accepted' }
+      return {
+        ...rest,
+        outcome: 'full',
+        offered: false,
+        sureness,
+        learnt: 'accepted',
+        accepted: index,
+      }
     }
   }
   return judgement
