@@ -67,10 +67,6 @@ function decoded(text: string): string {
 /** Marks on exam questions of a topic. */
 export const papersHref = (place: TopicPlace): string => `/papers?${query(place)}`
 
-/** Chosen points of a topic, whoever missed them. */
-export const drillPointsHref = (place: TopicPlace, refs: readonly string[]): string =>
-  `/drill?${query(place)}&points=${encodeURIComponent(refs.join(','))}`
-
 /** One pupil, on the tutor's side. */
 export const pupilHref = (pupilId: string): string => `/pupil?pupil=${encodeURIComponent(pupilId)}`
 
