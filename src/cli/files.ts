@@ -5,13 +5,16 @@ import { readSyllabus, type Syllabus, type Topic } from '../lib/syllabus'
 export class CliError extends Error {}
 
 /** Runs a command; a `CliError` becomes one clear line on stderr. */
-export function run(command: () => void): void {
-  try {
-    command()
-  } catch (error) {
+export function run(command: () => void | Promise<void>): void {
+  const told = (error: unknown) => {
     if (!(error instanceof CliError)) throw error
     process.stderr.write(`${error.message}\n`)
     process.exitCode = 2
+  }
+  try {
+    command()?.catch(told)
+  } catch (error) {
+    told(error)
   }
 }
 
