@@ -19,6 +19,8 @@ export default defineConfig({
     locale: 'en-GB',
     timezoneId: 'Europe/London',
     trace: 'off',
+    // Every test is a first visit; only offline.spec.ts asks for what stays behind.
+    serviceWorkers: 'block',
     actionTimeout: 30_000,
     launchOptions: {
       executablePath: SECOND_INK_BROWSER,

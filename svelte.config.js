@@ -1,9 +1,9 @@
-import adapter from '@sveltejs/adapter-static'
+import { offlineStatic } from './src/cli/offline-adapter.js'
 
 /** @type {import('@sveltejs/kit').Config} */
 const config = {
   kit: {
-    adapter: adapter({ fallback: '200.html' }),
+    adapter: offlineStatic({ fallback: '200.html' }),
     csp: {
       mode: 'hash',
       directives: {
