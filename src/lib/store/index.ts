@@ -29,6 +29,7 @@ export { changeSettings, getSettings, saveSettings } from './settings'
 export { getImport, removeImport, saveImport } from './imports'
 export { removeUnreadable, unreadableRecords, type Unreadable } from './aside'
 export { addDemo, demoState, removeDemo, type DemoRecords, type DemoState } from './demo'
+export { eraseAll } from './erase'
 export { exportAll, type Backup } from './backup'
 export { importAll, type Restored } from './restore'
 export {

@@ -1,0 +1,22 @@
+import { expect, expectNoViolations, someOfIt, test, topic, writeAndMark, writingPage } from './app'
+
+test('everything is erased once it is confirmed, and not before', async ({ page }) => {
+  await writeAndMark(page, someOfIt)
+  await page.goto(topic.check)
+  await writingPage(page).fill('A page that is begun.')
+  await expect(page.getByText('Kept', { exact: true })).toBeVisible()
+  await page.goto('/data')
+  await page.evaluate(() => localStorage.setItem('second-ink-theme', 'night'))
+  const erase = page.getByRole('button', { name: 'Erase everything' })
+  await erase.click()
+  await page.getByRole('button', { name: 'Keep it' }).click()
+  await expect(page.getByText('1 check', { exact: true })).toBeVisible()
+  await erase.click()
+  await page.getByRole('button', { name: 'Erase it all' }).click()
+  await expect(page.getByRole('status').filter({ hasText: 'Done.' })).toBeVisible()
+  await expect(page.getByText('Nothing yet.', { exact: false })).toBeVisible()
+  await expectNoViolations(page)
+  expect(await page.evaluate(() => localStorage.length)).toBe(0)
+  await page.goto(topic.check)
+  await expect(writingPage(page)).toHaveValue('')
+})
