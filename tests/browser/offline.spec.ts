@@ -1,5 +1,8 @@
 /** After one visit the app works with the network off; a new version waits and never reloads by itself. */
+import { appendFileSync, cpSync } from 'node:fs'
+import { join } from 'node:path'
 import type { Page } from '@playwright/test'
+import { serve } from '../../src/cli/serve.js'
 import { expect, expectMarked, someOfIt, test, topic, writeAndMark, writingPage } from './app'
 
 test.use({ serviceWorkers: 'allow' })
@@ -47,4 +50,35 @@ test('it can be installed: the manifest and its icons are there', async ({ page,
   const worker = await request.get('/service-worker.js')
   expect(worker.headers()['content-type']).toContain('text/javascript')
   expect(worker.headers()['cache-control']).toBe('no-cache')
+})
+
+test('a new version waits while something is typed, and is loaded when it is asked for', async ({
+  browser,
+}, testInfo) => {
+  const folder = testInfo.outputPath('build')
+  cpSync('build', folder, { recursive: true })
+  const { url, close } = await serve({ port: 0, folder })
+  const context = await browser.newContext({ serviceWorkers: 'allow', baseURL: url })
+  try {
+    const page = await context.newPage()
+    await visit(page)
+    const script = join(folder, 'service-worker.js')
+    appendFileSync(script, '\n// The next version.\n')
+    await page.goto('/data')
+    const offer = page.getByText('A new version is ready.')
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update())
+    await expect(offer).toBeVisible()
+    await page.evaluate(() => document.body.dispatchEvent(new Event('input', { bubbles: true })))
+    await expect(offer).toBeHidden()
+    await page.getByRole('link', { name: 'Today' }).click()
+    await expect(offer).toBeVisible()
+    const reloaded = page.waitForEvent('load')
+    await page.getByRole('button', { name: 'Load it' }).click()
+    await reloaded
+    await expect(page.getByRole('link', { name: 'Second Ink' })).toBeVisible()
+    await expect(offer).toBeHidden()
+  } finally {
+    await context.close()
+    await close()
+  }
 })
