@@ -9,7 +9,7 @@ test('everything is erased once it is confirmed, and not before', async ({ page 
   await page.evaluate(() => localStorage.setItem('second-ink-theme', 'night'))
   const erase = page.getByRole('button', { name: 'Erase everything' })
   await erase.click()
-  await page.getByRole('button', { name: 'Keep it' }).click()
+  await page.getByRole('button', { name: 'Keep it', exact: true }).click()
   await expect(page.getByText('1 check', { exact: true })).toBeVisible()
   await erase.click()
   await page.getByRole('button', { name: 'Erase it all' }).click()

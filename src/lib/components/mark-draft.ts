@@ -13,6 +13,7 @@ import { findTopic } from './library'
 import { markInWorker, type MarkRun } from './marker'
 import { newCheck } from './new-check'
 import { readNow } from './now'
+import { askToKeepOnce } from './safe-keeping'
 
 export interface DraftRun {
   /** The id of the check; `undefined` once it was stopped. Rejects with a plain message where it cannot be marked. */
@@ -42,6 +43,8 @@ export function markDraft(draft: Draft): DraftRun {
     lastMarked.current = records
     try {
       await addCheck(records.check, records.page)
+      // Not waited for: the browser may put the question to the user.
+      void askToKeepOnce()
       await removeDraft(draft.syllabusId, draft.topicId)
       await takeUp(draft.syllabusId)
     } catch (error) {
