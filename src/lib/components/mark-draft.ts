@@ -9,6 +9,7 @@ import {
   type Draft,
 } from '$lib/store'
 import { lastMarked } from './last-marked'
+import { learnedOf } from './learn'
 import { findTopic } from './library'
 import { markInWorker, type MarkRun } from './marker'
 import { newCheck } from './new-check'
@@ -34,7 +35,7 @@ export function markDraft(draft: Draft): DraftRun {
   const marked = async () => {
     const found = await findTopic(draft.syllabusId, draft.topicId)
     if (!found) throw new Error('This topic is no longer in your syllabi.')
-    run = markInWorker(found.topic, draft.text)
+    run = markInWorker(found.topic, draft.text, await learnedOf(draft.syllabusId, found.topic))
     return { topic: found.topic, report: await run.promise, earlier: await earlierChecks(draft) }
   }
   const promise = Promise.race([marked(), stopped]).then(async (made) => {

@@ -1,6 +1,6 @@
 /** Runs the marker in a worker; where no worker starts, on the page itself. */
 import { wrap } from 'comlink'
-import type { Report } from '$lib/marking'
+import type { Learned, Report } from '$lib/marking'
 import type { Topic } from '$lib/syllabus'
 import type { MarkAnswer, MarkJob } from '../../workers/answer-mark'
 import type { MarkingJobs } from '../../workers/marking.worker'
@@ -15,15 +15,15 @@ export interface MarkRun {
 /** A marker that is kept open for one page after the other. */
 export interface OpenMarker {
   /** As the promise of a `MarkRun`. */
-  readonly mark: (topic: Topic, text: string) => Promise<Report>
+  readonly mark: (topic: Topic, text: string, learned?: Learned) => Promise<Report>
   /** Ends the work, and the worker with it. */
   readonly stop: () => void
 }
 
-/** Marks `text` against `topic`. The worker is started for this job and ended with it: marking is rare, and memory is dear. */
-export function markInWorker(topic: Topic, text: string): MarkRun {
+/** Marks `text` against `topic`, after what its points have learnt. The worker is started for this job and ended with it: marking is rare, and memory is dear. */
+export function markInWorker(topic: Topic, text: string, learned?: Learned): MarkRun {
   const marker = openMarker()
-  return { promise: marker.mark(topic, text).finally(marker.stop), stop: marker.stop }
+  return { promise: marker.mark(topic, text, learned).finally(marker.stop), stop: marker.stop }
 }
 
 /** Whoever opens it stops it. */
@@ -31,7 +31,7 @@ export function openMarker(): OpenMarker {
   const worker = startWorker()
   if (!worker)
     return {
-      mark: (topic, text) => markHere({ topic, text }).then(reportOf),
+      mark: (topic, text, learned) => markHere(jobOf(topic, text, learned)).then(reportOf),
       stop: () => undefined,
     }
 
@@ -46,8 +46,8 @@ export function openMarker(): OpenMarker {
   failed.catch(() => undefined)
   const jobs = wrap<MarkingJobs>(worker)
   let stopped = false
-  const mark = (topic: Topic, text: string) => {
-    const job: MarkJob = { topic, text }
+  const mark = (topic: Topic, text: string, learned?: Learned) => {
+    const job = jobOf(topic, text, learned)
     return Promise.race([jobs.mark(job), failed])
       .catch((error: unknown) => {
         if (error instanceof WorkerFault) return markHere(job)
@@ -63,6 +63,12 @@ export function openMarker(): OpenMarker {
     },
   }
 }
+
+const jobOf = (topic: Topic, text: string, learned: Learned | undefined): MarkJob => ({
+  topic,
+  text,
+  ...(learned ? { learned } : {}),
+})
 
 class WorkerFault extends Error {}
 

@@ -25,6 +25,7 @@ export {
   saveEntry,
 } from './papers'
 export { finishRound, getRound, listRounds, removeRound, saveRound } from './rounds'
+export { forgetWording, keepWording, listLearned } from './learned'
 export { changeSettings, getSettings, saveSettings } from './settings'
 export { getImport, removeImport, saveImport } from './imports'
 export { removeUnreadable, unreadableRecords, type Unreadable } from './aside'
@@ -52,4 +53,11 @@ export {
   type Returned,
 } from './sharing'
 export { recallFileSchema, returnFileSchema } from './schemas/review'
-export type { Draft, KeptSyllabus, Page, SyllabusEdit, SyllabusImport } from './types'
+export type {
+  Draft,
+  KeptSyllabus,
+  LearnedWording,
+  Page,
+  SyllabusEdit,
+  SyllabusImport,
+} from './types'

@@ -10,6 +10,7 @@ export const KINDS = [
   'edit',
   'entry',
   'round',
+  'learned',
   // Who saves files here, and what came back from a tutor.
   'sender',
   'remarks',
@@ -31,6 +32,14 @@ export const syllabusKey = (id: string): string => `syllabus/${id}`
 export const paperKey = (id: string): string => `paper/${id}`
 export const roundKey = (id: string): string => `round/${encodeURIComponent(id)}`
 export const entryKey = (id: string): string => `entry/${id}`
+/** Of one point, from one check: a slash in an id must not reach another point's. */
+export const learnedKey = (
+  at: { readonly syllabusId: string; readonly topicId: string },
+  ref: string,
+  checkId: string,
+): string => `${learnedPrefix(at)}${encodeURIComponent(ref)}/${encodeURIComponent(checkId)}`
+const learnedPrefix = (at: { readonly syllabusId: string; readonly topicId: string }) =>
+  `learned/${encodeURIComponent(at.syllabusId)}/${encodeURIComponent(at.topicId)}/`
 export const editKey = (syllabusId: string): string => `edit/${syllabusId}`
 /** One draft at a time is put right. */
 export const IMPORT_KEY = 'import/draft'
@@ -64,6 +73,12 @@ const under = (prefix: string): IDBKeyRange =>
   IDBKeyRange.bound(prefix, `${prefix.slice(0, -1)}0`, false, true)
 
 export const keysOf = (kind: Exclude<Kind, 'settings' | 'sender'>): IDBKeyRange => under(`${kind}/`)
+
+/** Those of one topic. */
+export const keysOfLearned = (at: {
+  readonly syllabusId: string
+  readonly topicId: string
+}): IDBKeyRange => under(learnedPrefix(at))
 
 /** Those of one pupil. */
 export const keysOfPupil = (kind: 'pupil-page' | 'review', id: string): IDBKeyRange =>

@@ -23,6 +23,7 @@ export const MERGE: { readonly [K in Kind]: Merge<RecordOf[K]> } = {
   edit: laterEdit,
   entry: laterEntry,
   round: (here, there) => (there.savedAtMs > here.savedAtMs ? there : here),
+  learned: (here, there) => (there.atMs > here.atMs ? there : here),
   sender: (here) => here,
   remarks: (here, there) => (there.madeAtMs > here.madeAtMs ? there : here),
   pupil: (here, there) => (there.madeAtMs > here.madeAtMs ? there : here),

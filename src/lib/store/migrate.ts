@@ -18,6 +18,7 @@ export const STEPS: Readonly<Record<Kind, readonly Step[]>> = {
   edit: [],
   entry: [],
   round: [],
+  learned: [],
   sender: [],
   remarks: [],
   pupil: [],

@@ -12,6 +12,7 @@ import {
   entrySchema,
   importSchema,
   keptSyllabusSchema,
+  learnedSchema,
   pageSchema,
   paperSchema,
   roundSchema,
@@ -26,7 +27,14 @@ import {
   senderSchema,
   tutorNotesSchema,
 } from './schemas/review'
-import type { Draft, KeptSyllabus, Page, SyllabusEdit, SyllabusImport } from './types'
+import type {
+  Draft,
+  KeptSyllabus,
+  LearnedWording,
+  Page,
+  SyllabusEdit,
+  SyllabusImport,
+} from './types'
 
 export interface RecordOf {
   check: Check
@@ -38,6 +46,7 @@ export interface RecordOf {
   edit: SyllabusEdit
   entry: PaperEntry
   round: Round
+  learned: LearnedWording
   sender: Sender
   remarks: Remarks
   pupil: Pupil
@@ -58,6 +67,7 @@ const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } =
   edit: editSchema,
   entry: entrySchema,
   round: roundSchema,
+  learned: learnedSchema,
   sender: senderSchema,
   remarks: remarksSchema,
   pupil: pupilSchema,

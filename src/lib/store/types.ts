@@ -59,3 +59,19 @@ export interface SyllabusImport {
   readonly tree: DraftTree
   readonly savedAtMs: number
 }
+
+/** A statement that somebody gave one point for, or found not enough, when a mark was changed. One for a point and a check. */
+export interface LearnedWording {
+  readonly schema: 1
+  readonly syllabusId: string
+  readonly topicId: string
+  readonly ref: string
+  /** The check whose mark was changed. */
+  readonly checkId: string
+  readonly text: string
+  readonly credited: boolean
+  readonly by: 'student' | 'tutor'
+  readonly atMs: number
+  /** The point as it stood: what was learnt of another text says nothing of this one. */
+  readonly pointText: string
+}

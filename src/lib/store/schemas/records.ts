@@ -10,7 +10,14 @@ import type {
   Round,
   Settings,
 } from '../../recall'
-import type { Draft, KeptSyllabus, Page, SyllabusEdit, SyllabusImport } from '../types'
+import type {
+  Draft,
+  KeptSyllabus,
+  LearnedWording,
+  Page,
+  SyllabusEdit,
+  SyllabusImport,
+} from '../types'
 import { count, day, id, instantMs, spanMs } from './basic'
 import { exactly } from './exactly'
 import { outcome, report } from './marking'
@@ -193,5 +200,19 @@ export const roundSchema = exactly<Round>()(
     spentMs: spanMs,
     budgetMs: v.optional(spanMs),
     leftOut: v.optional(count),
+  }),
+)
+
+export const learnedSchema = exactly<LearnedWording>()(
+  v.object({
+    schema,
+    ...place,
+    ref: v.string(),
+    checkId: id,
+    text: v.string(),
+    credited: v.boolean(),
+    by: v.picklist(['student', 'tutor']),
+    atMs: instantMs,
+    pointText: v.string(),
   }),
 )
