@@ -3,7 +3,6 @@ import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { readSyllabus, type Point } from '../../../src/lib/syllabus'
-import { cardCue } from '../../../src/lib/view/card-cue'
 import {
   cardGrids,
   cardLeaves,
@@ -152,13 +151,4 @@ test('symbols come with their first words', () => {
     { symbol: 'f', words: 'frequency' },
     { symbol: 'λ', words: 'wavelength' },
   ])
-})
-
-test.each(shipped)('the cue of $ref of $topic asks and does not answer', (point) => {
-  const cue = cardCue(point)
-  expect(cue.trim()).not.toBe('')
-  const told = words(cue).filter((word) => words(point.text).includes(word))
-  expect(told.length).toBeLessThanOrEqual(words(point.text).length * 0.7)
-  expect(cue).not.toContain(point.text)
-  if (point.equation) expect(cue).not.toContain(point.equation.written)
 })
