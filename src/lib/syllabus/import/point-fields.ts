@@ -3,6 +3,9 @@ import { stringify } from 'yaml'
 import { readSyllabus } from '../read'
 import type { Point } from '../types'
 
+/** In the place of the point's own text, which a cue may not repeat. */
+const STANDS_ELSEWHERE = 'The text of the point stands elsewhere.'
+
 export type FieldsRead =
   | { readonly ok: true; readonly more?: Omit<Point, 'ref' | 'text'> }
   | { readonly ok: false; readonly message: string }
@@ -15,7 +18,12 @@ export function readPointFields(fields: Readonly<Record<string, unknown>>): Fiel
     {
       format: 1,
       title: 'x',
-      topics: [{ title: 'x', points: [{ ref: 'x', text: 'x', ...Object.fromEntries(given) }] }],
+      topics: [
+        {
+          title: 'x',
+          points: [{ ref: 'x', text: STANDS_ELSEWHERE, ...Object.fromEntries(given) }],
+        },
+      ],
     },
     { lineWidth: 0, aliasDuplicateObjects: false },
   )
