@@ -43,8 +43,7 @@ export function draftOf(point: Point, topic: Topic): Draft {
   if (equation) return { ideas: [], equation }
   const given = keysOf(topic.title)
   const steps = stepTexts(point.text).map((step) => {
-    const [tokens] = [hyphenated(tokenise(step))]
-    return readIdea(written(tokens, given) || plainWords(step))
+    return readIdea(written(hyphenated(tokenise(step)), given) || plainWords(step))
   })
   if (steps.length > 0 && steps.every((step) => step.written !== '')) return { ideas: [], steps }
   const found = point.value ? undefined : draftValue(point.text)
@@ -82,7 +81,7 @@ const plainWords = (text: string): string =>
  */
 export function draftIdeas(point: Point, topic: Topic): Idea[] {
   const given = keysOf(topic.title)
-  const drafted = hyphenatedClauses(point.text)
+  const drafted = hyphenatedSentences(point.text)
     .flatMap(
       (clause) => contrasted(clause) ?? chunksOf(clause).map((chunk) => written(chunk, given)),
     )
@@ -93,8 +92,8 @@ export function draftIdeas(point: Point, topic: Topic): Idea[] {
   return words.length === 0 ? [] : [readIdea(words.map((t) => t.text).join(' '))]
 }
 
-// Sentences and what stands between semicolons: each is read by itself.
-function hyphenatedClauses(text: string): Token[][] {
+// Each sentence is read by itself.
+function hyphenatedSentences(text: string): Token[][] {
   const clauses: Token[][] = [[]]
   for (const token of hyphenated(tokenise(text))) {
     if (token.text === '.') clauses.push([])
