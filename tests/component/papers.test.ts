@@ -59,7 +59,7 @@ test('a lost point goes from the form to tonight’s list', async () => {
 test('each field that stands in the way is told where it is, and the first has the cursor', async () => {
   const user = await open()
   await user.click(screen.getByRole('button', { name: 'Log a question or a paper' }))
-  await user.click(screen.getByRole('button', { name: 'Log it' }))
+  await user.click(await screen.findByRole('button', { name: 'Log it' }))
   expect(screen.getByRole('alert')).toHaveTextContent('Nothing is logged yet: 4 fields need')
   expect(screen.getByLabelText('Paper')).toHaveFocus()
   expect(screen.getByLabelText('Paper')).toHaveAccessibleDescription(/Name the paper/)
