@@ -13,7 +13,7 @@ export {
   removeCheck,
 } from './checks'
 export { getDraft, listDrafts, removeDraft, saveDraft } from './drafts'
-export { listSyllabi, putSyllabus, removeSyllabus } from './syllabi'
+export { listSyllabi, putSyllabus } from './syllabi'
 export { changeSyllabus, getEdit, listEdits, removeEdit, saveEdit } from './edits'
 export {
   changePapers,

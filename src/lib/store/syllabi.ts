@@ -17,12 +17,6 @@ export const listSyllabi = (): Promise<{ syllabi: KeptSyllabus[]; unreadable: nu
     return { syllabi, unreadable: read.length - syllabi.length }
   })
 
-/** Adds one, or replaces the one with its id. */
+/** Adds one, or replaces the one with its id. One is taken away by `changeSyllabus`, which settles its edits as well. */
 export const putSyllabus = (kept: KeptSyllabus): Promise<void> =>
   writing((store) => putRecord(store, 'syllabus', syllabusKey(kept.id), kept))
-
-/** Its checks stay: each page carries its topic as it was marked. */
-export const removeSyllabus = (id: string): Promise<void> =>
-  writing(async (store) => {
-    store.delete(syllabusKey(id))
-  })

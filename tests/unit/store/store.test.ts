@@ -161,7 +161,7 @@ describe('syllabi, papers, settings', () => {
       ['early', 'title: Shores again'],
       ['late', 'title: Shores'],
     ])
-    await store.removeSyllabus('early')
+    await store.changeSyllabus({ id: 'early', edited: new Map(), papers: new Map() })
     expect((await store.listSyllabi()).syllabi.map(({ id }) => id)).toEqual(['late'])
   })
 

@@ -1,8 +1,7 @@
 /** Where points and cards go on paper. */
-import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { readSyllabus, type Point } from '../../../src/lib/syllabus'
+import type { Point } from '../../../src/lib/syllabus'
 import {
   cardGrids,
   cardLeaves,
@@ -12,6 +11,7 @@ import {
   readLook,
 } from '../../../src/lib/view/sheet-layout'
 import { stepsOf, symbolRows } from '../../../src/lib/view/sheet-points'
+import { shippedTopics } from '../marking/shipped'
 
 describe('pages of a sheet', () => {
   const room = fc.record({
@@ -114,16 +114,9 @@ test.each([
   expect(readLook(new URLSearchParams(address))).toEqual(look)
 })
 
-const shipped: (Point & { topic: string })[] = [
-  'syllabi/shoreline-science-2.yaml',
-  'syllabi/small-trade-1.yaml',
-].flatMap((file) => {
-  const read = readSyllabus(readFileSync(file, 'utf8'))
-  if (!read.ok) throw new Error(`${file} cannot be read`)
-  return read.syllabus.topics.flatMap(({ title, points }) =>
-    points.map((point) => ({ ...point, topic: title })),
-  )
-})
+const shipped: (Point & { topic: string })[] = shippedTopics.flatMap(({ topic }) =>
+  topic.points.map((point) => ({ ...point, topic: topic.title })),
+)
 const withSteps = shipped.filter(({ steps }) => steps)
 const words = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []
 
