@@ -1,7 +1,7 @@
 /** What the browser tests share: the app as a person meets it, by roles and visible names. */
 import { readFileSync } from 'node:fs'
 import AxeBuilder from '@axe-core/playwright'
-import { test as base, expect, type Page } from '@playwright/test'
+import { test as base, expect, type BrowserContext, type Page } from '@playwright/test'
 import { parse } from 'yaml'
 
 export { expect }
@@ -30,25 +30,39 @@ export const someOfIt = topic.points
   .map(({ text }) => text)
   .join('\n')
 
+/** What the servers of the tests answer for; a test that starts one of its own adds it. */
+const ours = new Set<string>()
+
+export const alsoOurs = (url: string) => ours.add(`${url}/`)
+
+/** Whatever of a context speaks: its pages, their workers and its service worker. */
+function listen(context: BrowserContext, heard: string[]): void {
+  context.on('weberror', (fault) => heard.push(`error: ${fault.error().message}`))
+  context.on('console', (message) => {
+    if (message.type() === 'error')
+      heard.push(`console: ${message.text()} ${message.location().url}`)
+  })
+  context.on('request', (request) => {
+    const url = request.url()
+    const own = [...ours].some((start) => url.startsWith(start))
+    if (!own && !/^(?:data|blob):/.test(url)) heard.push(`request: ${url}`)
+  })
+}
+
 /**
- * Every test fails on an error in the page's console (a breach of the content security policy is one) and on any request to
- * another host: no text leaves the browser.
+ * Every test fails on an error in a console (a breach of the content security policy is one) and on any request to another
+ * host, in every window that it opens: no text leaves the browser.
  */
 export const test = base.extend<{ quiet: void }>({
   quiet: [
-    async ({ page, baseURL }, use) => {
+    async ({ browser, context, baseURL }, use) => {
+      alsoOurs(baseURL!)
       const heard: string[] = []
-      page.on('pageerror', (error) => heard.push(`error: ${error.message}`))
-      page.on('console', (message) => {
-        if (message.type() === 'error')
-          heard.push(`console: ${message.text()} ${message.location().url}`)
-      })
-      page.on('request', (request) => {
-        const url = request.url()
-        if (!url.startsWith(`${baseURL}/`) && !/^(?:data|blob):/.test(url))
-          heard.push(`request: ${url}`)
-      })
+      const listenToo = (other: BrowserContext) => listen(other, heard)
+      listen(context, heard)
+      browser.on('context', listenToo)
       await use()
+      browser.off('context', listenToo)
       expect(heard).toEqual([])
     },
     { auto: true },

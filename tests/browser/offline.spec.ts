@@ -3,7 +3,16 @@ import { appendFileSync, cpSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from '@playwright/test'
 import { serve } from '../../src/cli/serve.js'
-import { expect, expectMarked, someOfIt, test, topic, writeAndMark, writingPage } from './app'
+import {
+  alsoOurs,
+  expect,
+  expectMarked,
+  someOfIt,
+  test,
+  topic,
+  writeAndMark,
+  writingPage,
+} from './app'
 
 test.use({ serviceWorkers: 'allow' })
 
@@ -58,6 +67,7 @@ test('a new version waits while something is typed, and is loaded when it is ask
   const folder = testInfo.outputPath('build')
   cpSync('build', folder, { recursive: true })
   const { url, close } = await serve({ port: 0, folder })
+  alsoOurs(url)
   const context = await browser.newContext({ serviceWorkers: 'allow', baseURL: url })
   try {
     const page = await context.newPage()
