@@ -35,7 +35,9 @@ export function whyUnused(key: string, raw: unknown): string | undefined {
   if (!kind) return 'It is of no kind that Second Ink knows.'
   const read = readRecord(kind, raw)
   if (!read.ok) return read.why
-  return isAside(key) ? 'A later one took its place when a backup was restored.' : undefined
+  return isAside(key)
+    ? 'Another stood in its place when a backup was restored, or when that was undone.'
+    : undefined
 }
 
 /** Copies a raw value out of the way of what will be written at its key; the same value is not copied twice. */

@@ -9,6 +9,8 @@ export type StoreErrorKind =
   | 'closed'
   /** A record or a backup that is there but cannot be read. */
   | 'unreadable'
+  /** What is kept is no longer what was seen. */
+  | 'changed'
   | 'unknown'
 
 /** `message` says what happened, what was kept and what to do; `cause` is the browser's own error, if there is one. */

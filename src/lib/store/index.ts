@@ -32,7 +32,10 @@ export { removeUnreadable, unreadableRecords, type Unreadable } from './aside'
 export { addDemo, demoState, removeDemo, type DemoRecords, type DemoState } from './demo'
 export { eraseAll } from './erase'
 export { exportAll, type Backup } from './backup'
-export { importAll, type Restored } from './restore'
+export { importAll, previewRestore, type Restored } from './restore'
+export type { Fates, RestorePreview } from './restore-plan'
+export { lastRestore, undoRestore, type LastRestore, type Undone } from './restore-undo'
+export type { Kind } from './keys'
 export {
   changeReview,
   getPupil,

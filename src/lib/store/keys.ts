@@ -1,4 +1,5 @@
 /** Where each record is kept. The part before the first slash is its kind. */
+import type { RecordOf } from './records'
 
 export const KINDS = [
   'check',
@@ -46,11 +47,14 @@ export const IMPORT_KEY = 'import/draft'
 export const SETTINGS_KEY = 'settings'
 export const SENDER_KEY = 'sender'
 
-// Kept beside the records, and made of them: no records, and in no backup.
+// Kept beside the records: no records themselves, and in no backup.
 const MADE = 'made/'
 export const REVISION_KEY = `${MADE}revision`
 export const DIGEST_KEY = `${MADE}checks`
-export const isMade = (key: string): boolean => key === REVISION_KEY || key === DIGEST_KEY
+/** What the last restore changed, for as long as it can be undone. */
+export const UNDO_KEY = `${MADE}restore`
+export const isMade = (key: string): boolean =>
+  key === REVISION_KEY || key === DIGEST_KEY || key === UNDO_KEY
 
 export const remarksKey = (checkId: string): string => `remarks/${checkId}`
 
@@ -63,10 +67,33 @@ const ofPupil = (kind: Kind, id: string, checkId: string) =>
 export const pupilPageKey = (id: string, checkId: string): string =>
   ofPupil('pupil-page', id, checkId)
 export const reviewKey = (id: string, checkId: string): string => ofPupil('review', id, checkId)
+export const reviewPrefix = (id: string): string => `review/${encodeURIComponent(id)}/`
 
 /** Both ids are escaped: a slash in one must not make two drafts share a key. */
 export const draftKey = (syllabusId: string, topicId: string): string =>
   `draft/${encodeURIComponent(syllabusId)}/${encodeURIComponent(topicId)}`
+
+/** Where a record of each kind stands. */
+export const KEY_OF: { readonly [K in Kind]: (record: RecordOf[K]) => string } = {
+  check: ({ id }) => checkKey(id),
+  page: ({ id }) => pageKey(id),
+  draft: ({ syllabusId, topicId }) => draftKey(syllabusId, topicId),
+  syllabus: ({ id }) => syllabusKey(id),
+  paper: ({ id }) => paperKey(id),
+  settings: () => SETTINGS_KEY,
+  edit: ({ id }) => editKey(id),
+  entry: ({ id }) => entryKey(id),
+  round: ({ id }) => roundKey(id),
+  learned: (one) => learnedKey(one, one.ref, one.checkId),
+  sender: () => SENDER_KEY,
+  remarks: ({ id }) => remarksKey(id),
+  pupil: ({ id }) => pupilKey(id),
+  'pupil-checks': ({ id }) => pupilChecksKey(id),
+  'pupil-page': ({ pupilId, checkId }) => pupilPageKey(pupilId, checkId),
+  review: ({ pupilId, checkId }) => reviewKey(pupilId, checkId),
+  'tutor-notes': ({ pupilId }) => tutorNotesKey(pupilId),
+  import: () => IMPORT_KEY,
+}
 
 /** The keys that begin with `prefix`, which ends in a slash: "0" is the character after "/". */
 const under = (prefix: string): IDBKeyRange =>

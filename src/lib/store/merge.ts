@@ -51,9 +51,11 @@ export function uniteChanges(here: Check['changes'], there: Check['changes']): M
   return [...united, ...mine]
 }
 
-/** The later draft, with the text of both where neither holds the other's. */
+/** The later draft, with the text of both where neither holds the other's, whichever of the two is here. */
 function mergeDrafts(here: Draft, there: Draft): Draft {
-  const [older, later] = here.savedAtMs < there.savedAtMs ? [here, there] : [there, here]
+  const hereFirst =
+    here.savedAtMs === there.savedAtMs ? here.text < there.text : here.savedAtMs < there.savedAtMs
+  const [older, later] = hereFirst ? [here, there] : [there, here]
   if (later.text.includes(older.text)) return later
   if (older.text.includes(later.text)) return { ...later, text: older.text }
   return { ...later, text: `${older.text}\n\n${later.text}` }

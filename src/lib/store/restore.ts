@@ -1,33 +1,11 @@
-/** A backup -> what is kept here, merged record by record. */
-import { putRecord, sameJson, setAside } from './aside'
-import { readEnvelope, refusal } from './backup'
-import { rawRecord, writing } from './database'
-import {
-  checkKey,
-  draftKey,
-  editKey,
-  entryKey,
-  IMPORT_KEY,
-  keptAt,
-  KINDS,
-  learnedKey,
-  pageKey,
-  paperKey,
-  pupilChecksKey,
-  pupilKey,
-  pupilPageKey,
-  remarksKey,
-  reviewKey,
-  roundKey,
-  SENDER_KEY,
-  SETTINGS_KEY,
-  syllabusKey,
-  tutorNotesKey,
-  type Kind,
-} from './keys'
-import { MERGE } from './merge'
-import { refreshPupil } from './pupil-records'
-import { readRecord, type RecordOf } from './records'
+/** A backup -> what is kept here, merged record by record: looked at first, then done, and undone again. */
+import { sameJson } from './aside'
+import { readEnvelope } from './backup'
+import { rawEntries, reading, writing } from './database'
+import { StoreError } from './errors'
+import { isMade, UNDO_KEY } from './keys'
+import { planRestore, sortRecords, type RestorePreview } from './restore-plan'
+import { undoNote } from './restore-undo'
 
 /** How many records of the backup went where. */
 export interface Restored {
@@ -39,83 +17,48 @@ export interface Restored {
   readonly setAside: number
 }
 
-type Incoming = { [K in Kind]: { kind: K; key: string; record: RecordOf[K] } }[Kind]
-interface Sorted {
-  readonly good: Incoming[]
-  readonly aside: { readonly key: string; readonly value: unknown }[]
-}
-
-const KEY_OF: { readonly [K in Kind]: (record: RecordOf[K]) => string } = {
-  check: ({ id }) => checkKey(id),
-  page: ({ id }) => pageKey(id),
-  draft: ({ syllabusId, topicId }) => draftKey(syllabusId, topicId),
-  syllabus: ({ id }) => syllabusKey(id),
-  paper: ({ id }) => paperKey(id),
-  settings: () => SETTINGS_KEY,
-  edit: ({ id }) => editKey(id),
-  entry: ({ id }) => entryKey(id),
-  round: ({ id }) => roundKey(id),
-  learned: (one) => learnedKey(one, one.ref, one.checkId),
-  sender: () => SENDER_KEY,
-  remarks: ({ id }) => remarksKey(id),
-  pupil: ({ id }) => pupilKey(id),
-  'pupil-checks': ({ id }) => pupilChecksKey(id),
-  'pupil-page': ({ pupilId, checkId }) => pupilPageKey(pupilId, checkId),
-  review: ({ pupilId, checkId }) => reviewKey(pupilId, checkId),
-  'tutor-notes': ({ pupilId }) => tutorNotesKey(pupilId),
-  import: () => IMPORT_KEY,
+/** What `importAll` would do now. Nothing is written. Rejects as `importAll` does. */
+export async function previewRestore(backup: unknown): Promise<RestorePreview> {
+  const sorted = sortRecords(readEnvelope(backup))
+  return reading(async (store) => planRestore(sorted, await everything(store)).preview)
 }
 
 /**
  * Restores a backup, the parsed object or its text, in one transaction: all of it or nothing. Nothing that is kept
- * here is lost. Rejects with a StoreError, kind 'unreadable', for what is no backup and for anything newer than this app.
+ * here is lost, and `undoRestore` takes it back. Rejects with a StoreError, kind 'unreadable', for what is no backup and for
+ * anything newer than this app; kind 'changed' where it would no longer do what `seen` says.
  */
-export async function importAll(backup: unknown): Promise<Restored> {
-  const { good, aside } = sortRecords(readEnvelope(backup))
+export async function importAll(
+  backup: unknown,
+  { nowMs = Date.now(), seen }: { nowMs?: number; seen?: RestorePreview } = {},
+): Promise<Restored> {
+  const sorted = sortRecords(readEnvelope(backup))
   return writing(async (store) => {
-    const counts = { added: 0, united: 0, unchanged: 0, setAside: aside.length }
-    for (const incoming of good) counts[await restoreOne(store, incoming)] += 1
-    // What the group page shows of a pupil follows from records that may each have come from another device.
-    const pupils = new Set(good.flatMap((one) => (one.kind === 'pupil' ? [one.record.id] : [])))
-    for (const id of pupils) await refreshPupil(store, id)
-    for (const { key, value } of aside) await setAside(store, keptAt(key), value)
-    return counts
+    const { preview, changes } = planRestore(sorted, await everything(store))
+    if (seen && !sameJson(seen, preview))
+      throw new StoreError(
+        'changed',
+        'What is kept here has changed since you opened the file, so that restoring it would do something else now. ' +
+          'Nothing was restored: look again at what would change.',
+      )
+    for (const { key, after } of changes) store.put(after, key)
+    // One that changes nothing leaves the last one to be undone.
+    if (changes.length > 0) store.put(undoNote(changes, nowMs, sorted.madeAtMs), UNDO_KEY)
+    return restored(preview)
   })
 }
 
-/** Reads every record before anything is written. A damaged one is set aside; a newer one refuses the whole. */
-function sortRecords({ records, setAside }: ReturnType<typeof readEnvelope>): Sorted {
-  const sorted: Sorted = { good: [], aside: [...setAside] }
-  for (const kind of KINDS) records[kind].forEach((raw, i) => sortOne(kind, raw, i, sorted))
-  return sorted
-}
+const everything = async (store: IDBObjectStore): Promise<ReadonlyMap<string, unknown>> =>
+  new Map(
+    (await rawEntries(store)).filter(({ key }) => !isMade(key)).map(({ key, raw }) => [key, raw]),
+  )
 
-function sortOne<K extends Kind>(kind: K, raw: unknown, i: number, { good, aside }: Sorted): void {
-  const read = readRecord(kind, raw)
-  if (read.ok) good.push({ kind, key: KEY_OF[kind](read.record), record: read.record } as Incoming)
-  else if (read.newer)
-    throw refusal(
-      `A record in this backup (${kind} ${i + 1}) was written by a newer Second Ink. ` +
-        'Load the newest version, then try again.',
-    )
-  else aside.push({ key: `${kind}/from a backup`, value: raw })
-}
-
-async function restoreOne<K extends Kind>(
-  store: IDBObjectStore,
-  { kind, key, record }: { kind: K; key: string; record: RecordOf[K] },
-): Promise<'added' | 'united' | 'unchanged'> {
-  const raw = await rawRecord(store, key)
-  const here = raw === undefined ? undefined : readRecord(kind, raw)
-  if (!here?.ok) {
-    await putRecord(store, kind, key, record)
-    return 'added'
+function restored({ kinds, unreadable }: RestorePreview): Restored {
+  const counts = { added: 0, united: 0, unchanged: 0, setAside: unreadable }
+  for (const fates of Object.values(kinds)) {
+    counts.added += fates.added
+    counts.united += fates.taken + fates.joined
+    counts.unchanged += fates.stays + fates.same
   }
-  const merged = MERGE[kind](here.record, record)
-  if (sameJson(merged, here.record)) return 'unchanged'
-  // Of a syllabus only one file can stand: the one that gives way is kept aside.
-  const alone: readonly Kind[] = ['syllabus', 'edit', 'entry', 'import']
-  if (alone.includes(kind)) await setAside(store, key, raw)
-  await putRecord(store, kind, key, merged)
-  return 'united'
+  return counts
 }
