@@ -1,6 +1,7 @@
 import {
   expect,
   expectMarked,
+  expectNoSideways,
   expectNoViolations,
   someOfIt,
   test,
@@ -27,14 +28,29 @@ test('a backup brings everything to another browser, and twice changes nothing',
   const other = await elsewhere.newPage()
   await other.goto('/data')
   await expect(other.getByText('Nothing yet.', { exact: false })).toBeVisible()
-  await other.getByLabel('Open a backup file').setInputFiles(backup)
-  await expect(other.getByRole('status').filter({ hasText: 'Restored' })).toContainText(
-    '2 records added',
-  )
-  await other.getByLabel('Open a backup file').setInputFiles(backup)
-  await expect(other.getByRole('status').filter({ hasText: 'Restored' })).toContainText(
-    '2 here already',
-  )
+  const open = () => other.getByLabel('Open a backup file').setInputFiles(backup)
+  const preview = other.getByRole('region', { name: 'What backup.json would change' })
+  const told = (words: string) => other.getByRole('status').filter({ hasText: words })
+  await open()
+  await expect(preview).toContainText('1 check: new')
+  await expect(preview.getByRole('heading')).toBeFocused()
+  await expect(other.getByText('Nothing yet.', { exact: false })).toBeVisible()
+  await expectNoViolations(other)
+  await expectNoSideways(other)
+  await preview.getByRole('button', { name: 'Restore it' }).click()
+  await expect(told('Restored')).toContainText('2 records added')
+  await open()
+  await expect(preview).toContainText('1 check: here already')
+  await expect(preview.getByRole('button', { name: 'Restore it' })).toHaveCount(0)
+
+  // Undone with one tap, after a reload as well.
+  await other.reload()
+  await other.getByRole('button', { name: 'Undo the last restore' }).click()
+  await expect(told('Undone')).toContainText('2 records are as before the restore')
+  await expect(other.getByText('Nothing yet.', { exact: false })).toBeVisible()
+  await open()
+  await preview.getByRole('button', { name: 'Restore it' }).click()
+  await expect(told('Restored')).toContainText('2 records added')
   await expectNoViolations(other)
 
   await other.goto(topic.atHome)

@@ -49,6 +49,7 @@ async function bring(page: Page, topics: number, settings: object): Promise<void
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(backup)),
   })
+  await page.getByRole('button', { name: 'Restore it' }).click()
   await expect(page.getByText('2 records added')).toBeVisible()
 }
 

@@ -48,11 +48,40 @@ test('a backup that is saved brings everything back', async () => {
 
   await removeCheck('a')
   await user.upload(chooser(), new File([file!.text], file!.name))
+  const preview = await screen.findByRole('region', { name: `What ${file!.name} would change` })
+  expect(preview).toHaveTextContent('1 check: new')
+  expect(preview).toHaveTextContent('1 marked page: new')
+  expect((await listChecks()).checks).toEqual([])
+  await user.click(screen.getByRole('button', { name: 'Restore it' }))
   await waitFor(() => expect(told()).toHaveTextContent('2 records added'))
   expect((await listChecks()).checks).toEqual([check('a')])
 
   await user.upload(chooser(), new File([file!.text], file!.name))
-  await waitFor(() => expect(told()).toHaveTextContent('2 here already'))
+  await screen.findByText('Everything in it is here already', { exact: false })
+  expect(screen.queryByRole('button', { name: 'Restore it' })).toBeNull()
+  await user.click(screen.getByRole('button', { name: 'Close it' }))
+
+  await user.click(screen.getByRole('button', { name: 'Undo the last restore' }))
+  await waitFor(() => expect(told()).toHaveTextContent('Undone: 2 records are as before'))
+  expect((await listChecks()).checks).toEqual([])
+  expect(screen.queryByRole('button', { name: 'Undo the last restore' })).toBeNull()
+})
+
+test('a backup that was looked at and left changes nothing; what came meanwhile is shown anew', async () => {
+  await addCheck(check('a'), page('a'))
+  const text = JSON.stringify(await exportAll())
+  await removeCheck('a')
+  const user = await openPage()
+  await user.upload(chooser(), new File([text], 'mine.json'))
+  await user.click(await screen.findByRole('button', { name: 'Leave everything as it is' }))
+  expect((await listChecks()).checks).toEqual([])
+
+  await user.upload(chooser(), new File([text], 'mine.json'))
+  await screen.findByText('1 check', { exact: false, selector: 'strong' })
+  await addCheck(check('a'), page('a'))
+  await user.click(screen.getByRole('button', { name: 'Restore it' }))
+  expect(await screen.findByRole('alert')).toHaveTextContent('would do something else now')
+  await screen.findByText('Everything in it is here already', { exact: false })
 })
 
 test.each([
