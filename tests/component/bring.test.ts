@@ -136,7 +136,7 @@ describe('a draft', () => {
     expect(
       only!.syllabus.topics.map(({ title, points }) => [title, points.map(({ ref }) => ref)]),
     ).toEqual([['3.1 Drift', ['3.1.1', '3.1.2']]])
-    expect(await getImport()).toBeUndefined()
+    await waitFor(async () => expect(await getImport()).toBeUndefined())
   })
 
   test('is no syllabus until then, is kept as a draft, and is gone when it is thrown away', async () => {

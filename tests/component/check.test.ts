@@ -77,7 +77,7 @@ describe('the draft', () => {
   test('is kept while it is typed', async () => {
     const { user, page } = await openPage()
     await user.type(page, said)
-    await waitFor(async () => expect((await draft())?.text).toBe(said), { timeout: 3000 })
+    await waitFor(async () => expect((await draft())?.text).toBe(said))
   })
 
   test('is kept at once when the tab is put away', async () => {
@@ -101,7 +101,7 @@ describe('the draft', () => {
     const { user, page } = await openPage()
     expect(page).toHaveValue(said)
     await user.click(markButton())
-    await waitFor(() => expect(goto).toHaveBeenCalled(), { timeout: 5000 })
+    await waitFor(() => expect(goto).toHaveBeenCalled())
     const [check] = (await listChecks()).checks
     expect(check?.pastes).toEqual([{ atMs: 2, length: 7 }])
     expect(check?.writingMs).toBeGreaterThanOrEqual(600_000)
@@ -123,7 +123,7 @@ describe('marking', () => {
     const { user, page } = await openPage()
     await user.type(page, said)
     await user.click(markButton())
-    await waitFor(() => expect(goto).toHaveBeenCalled(), { timeout: 5000 })
+    await waitFor(() => expect(goto).toHaveBeenCalled())
 
     const { checks } = await listChecks()
     expect(checks).toHaveLength(1)
@@ -140,7 +140,7 @@ describe('marking', () => {
     const { user, page } = await openPage()
     await user.type(page, said)
     await user.keyboard('{Control>}{Enter}{Enter}{/Control}')
-    await waitFor(() => expect(goto).toHaveBeenCalled(), { timeout: 5000 })
+    await waitFor(() => expect(goto).toHaveBeenCalled())
     expect((await listChecks()).checks).toHaveLength(1)
   })
 
@@ -149,7 +149,7 @@ describe('marking', () => {
     await user.click(markButton())
     expect(goto).not.toHaveBeenCalled()
     await user.click(screen.getByRole('button', { name: 'Mark the empty page' }))
-    await waitFor(() => expect(goto).toHaveBeenCalled(), { timeout: 5000 })
+    await waitFor(() => expect(goto).toHaveBeenCalled())
     const [check] = (await listChecks()).checks
     expect(new Set(check?.marks.map(({ outcome }) => outcome))).toEqual(new Set(['missed']))
   })
@@ -160,7 +160,7 @@ describe('marking', () => {
     await user.paste(said)
     expect(screen.getByText('Pasted text is noted with the check.')).toBeVisible()
     await user.click(markButton())
-    await waitFor(() => expect(goto).toHaveBeenCalled(), { timeout: 5000 })
+    await waitFor(() => expect(goto).toHaveBeenCalled())
     const [check] = (await listChecks()).checks
     expect(check?.pastes.map(({ length }) => length)).toEqual([said.length])
   })
@@ -180,12 +180,12 @@ describe('where nothing can be kept', () => {
     const { user, page } = await openPage()
     break_()
     await user.type(page, said)
-    expect(await screen.findByRole('alert', {}, { timeout: 3000 })).toBeVisible()
+    expect(await screen.findByRole('alert')).toBeVisible()
     expect(screen.getByRole('button', { name: 'Save my text as a file' })).toBeVisible()
     expect(page).toHaveValue(said)
 
     await user.click(markButton())
-    await waitFor(() => expect(goto).toHaveBeenCalled(), { timeout: 5000 })
+    await waitFor(() => expect(goto).toHaveBeenCalled())
     expect(lastMarked.current?.page.text).toBe(said)
     expect(wentTo()).toEqual([`/marked?check=${lastMarked.current?.check.id}`])
   })

@@ -63,8 +63,8 @@ test('drafted ideas are marked as drafted and taken with one tap', async () => {
   const { user } = await open()
   await user.click(line('1.2'))
   await user.click(await screen.findByRole('button', { name: 'Take them as mine' }))
+  expect(await screen.findByLabelText('idea 1')).toBeVisible()
   expect(screen.queryByText(/^Drafted from the text/)).toBeNull()
-  expect(screen.getByLabelText('idea 1')).toBeVisible()
 })
 
 test('a sentence is marked against the point as it is typed, and again when the point changes', async () => {
@@ -89,7 +89,7 @@ test('a mistake stands at its field in the file’s own words, and nothing can b
   expect(ref).toBeInvalid()
   await user.click(use())
   expect(screen.queryByRole('dialog')).toBeNull()
-  expect(screen.getByText(/1 mistake to put right/)).toHaveFocus()
+  await waitFor(() => expect(screen.getByText(/1 mistake to put right/)).toHaveFocus())
 })
 
 test('keys take steps back and do them again', async () => {
@@ -110,7 +110,7 @@ test('a dropped point comes back with undo', async () => {
   await user.click(line('1.1'))
   await user.click(screen.getByRole('button', { name: 'Drop 1.1' }))
   expect(screen.queryByRole('button', { name: /^1\.1/ })).toBeNull()
-  expect(line('1.2')).toHaveFocus()
+  await waitFor(() => expect(line('1.2')).toHaveFocus())
   await user.click(screen.getByRole('button', { name: 'Undo' }))
   expect(line('1.1')).toBeVisible()
 })
@@ -220,7 +220,8 @@ describe('changes are put in use', () => {
     const { made } = await checked()
     const { user } = await open()
     const question = await change(user, '1.2', 'Limpets eat seaweed.')
-    await waitFor(async () => expect(await getEdit('rock-pools')).toBeDefined())
+    // Nothing of it is left to be kept: only what is put in use can fail now.
+    await screen.findByText('Kept here, not in use yet.')
     const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
       throw new DOMException('No room.', 'QuotaExceededError')
     })

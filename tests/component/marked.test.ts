@@ -138,7 +138,9 @@ describe('the last word', () => {
         'Point 2.4: full, your mark. 2 of 5 points full; 1 part said; 1 missed; 1 says the opposite.',
       ),
     )
-    expect(within(point('2.4')).getByRole('button', { name: /^Full/ })).toHaveFocus()
+    await waitFor(() =>
+      expect(within(point('2.4')).getByRole('button', { name: /^Full/ })).toHaveFocus(),
+    )
 
     unmount()
     render(MarkedRoute)

@@ -1,5 +1,5 @@
 /** The log of exam questions as the page has it: what is typed is kept, told at its field, logged, and on tonight's list. */
-import { render, screen, within } from '@testing-library/svelte'
+import { render, screen, waitFor, within } from '@testing-library/svelte'
 import userEvent from '@testing-library/user-event'
 import { beforeEach, expect, test } from 'vitest'
 import { findTopic } from '$lib/components/library'
@@ -60,8 +60,8 @@ test('each field that stands in the way is told where it is, and the first has t
   const user = await open()
   await user.click(screen.getByRole('button', { name: 'Log a question or a paper' }))
   await user.click(await screen.findByRole('button', { name: 'Log it' }))
-  expect(screen.getByRole('alert')).toHaveTextContent('Nothing is logged yet: 4 fields need')
-  expect(screen.getByLabelText('Paper')).toHaveFocus()
+  expect(await screen.findByRole('alert')).toHaveTextContent('Nothing is logged yet: 4 fields need')
+  await waitFor(() => expect(screen.getByLabelText('Paper')).toHaveFocus())
   expect(screen.getByLabelText('Paper')).toHaveAccessibleDescription(/Name the paper/)
   expect(screen.getByLabelText('Topic')).toHaveAccessibleDescription(/Choose the topic/)
   expect(screen.getByLabelText('Marks won')).toBeInvalid()

@@ -1,5 +1,5 @@
 /** Settings: each number with its source, exams by syllabus, and that every change is kept at once or told. */
-import { fireEvent, render, screen, within } from '@testing-library/svelte'
+import { fireEvent, render, screen, waitFor, within } from '@testing-library/svelte'
 import userEvent from '@testing-library/user-event'
 import { describe, expect, test, vi } from 'vitest'
 import { defaultSettings } from '$lib/recall'
@@ -31,7 +31,7 @@ describe('numbers', () => {
   ])('$name is kept at once, and told', async ({ name, value, part }) => {
     await open()
     await set(name, value)
-    await vi.waitFor(() => expect(screen.getByRole('status')).toHaveTextContent(/^Kept: /))
+    await waitFor(() => expect(screen.getByRole('status')).toHaveTextContent(/^Kept: /))
     expect(await getSettings()).toEqual({ ...defaultSettings, ...part })
   })
 
@@ -64,8 +64,8 @@ describe('numbers', () => {
     await saveSettings({ ...defaultSettings, daysApart: 2 })
     const user = await open()
     await user.click(screen.getByRole('button', { name: /^Back to 7/ }))
-    await vi.waitFor(async () => expect((await getSettings()).daysApart).toBe(7))
-    expect(screen.queryByRole('button', { name: /^Back to/ })).toBeNull()
+    await waitFor(async () => expect((await getSettings()).daysApart).toBe(7))
+    await waitFor(() => expect(screen.queryByRole('button', { name: /^Back to/ })).toBeNull())
   })
 })
 
@@ -78,10 +78,10 @@ describe('switches', () => {
     const box = screen.getByRole('checkbox', { name })
     expect(box).toBeChecked()
     await user.click(box)
-    await vi.waitFor(async () => expect((await getSettings())[part]).toBe(false))
-    expect(screen.getByRole('status')).toHaveTextContent(/off\.$/)
+    await waitFor(async () => expect((await getSettings())[part]).toBe(false))
+    await waitFor(() => expect(screen.getByRole('status')).toHaveTextContent(/off\.$/))
     await user.click(box)
-    await vi.waitFor(async () => expect((await getSettings())[part]).toBe(true))
+    await waitFor(async () => expect((await getSettings())[part]).toBe(true))
   })
 })
 
@@ -159,7 +159,7 @@ describe('exams', () => {
     })
     const user = await open()
     await user.click(screen.getByRole('button', { name: 'Remove Old paper' }))
-    await vi.waitFor(async () => expect((await getSettings()).exams).toEqual([]))
+    await waitFor(async () => expect((await getSettings()).exams).toEqual([]))
   })
 })
 
@@ -168,6 +168,6 @@ test('where nothing can be kept, says so and shows what holds', async () => {
   await open()
   expect(screen.getByRole('alert')).toHaveTextContent(/does not let Second Ink keep anything/)
   const field = await set(/Full sessions/, '5')
-  await vi.waitFor(() => expect(screen.getByRole('alert')).toHaveTextContent(/^This was not kept/))
-  await vi.waitFor(() => expect(field).toHaveValue(3))
+  await waitFor(() => expect(screen.getByRole('alert')).toHaveTextContent(/^This was not kept/))
+  await waitFor(() => expect(field).toHaveValue(3))
 })

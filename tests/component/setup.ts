@@ -3,7 +3,7 @@ import '@testing-library/jest-dom/vitest'
 import 'fake-indexeddb/auto'
 import { configure } from '@testing-library/svelte'
 import { clear, createStore } from 'idb-keyval'
-import { afterEach, beforeEach, vi } from 'vitest'
+import { afterEach, beforeEach, vi, type MockInstance } from 'vitest'
 
 // Pages go to other pages through SvelteKit, which runs in the real app only: the tests look at where they go.
 vi.mock('$app/navigation', () => ({
@@ -14,9 +14,16 @@ vi.mock('$app/navigation', () => ({
 // No test asserts a time: this only ends what hangs, on a busy machine as well.
 configure({ asyncUtilTimeout: 20_000 })
 
-beforeEach(() => clear(createStore('second-ink', 'records')))
+const raw = createStore('second-ink', 'records')
+let timers: MockInstance<typeof setTimeout>
+beforeEach(async () => {
+  await clear(raw)
+  timers = vi.spyOn(globalThis, 'setTimeout')
+})
 
 afterEach(() => {
+  // A page keeps what was typed half a second later, gone or not: that must not be kept in the next test.
+  for (const { value } of timers.mock.results) clearTimeout(value as NodeJS.Timeout)
   vi.restoreAllMocks()
   vi.unstubAllGlobals()
 })

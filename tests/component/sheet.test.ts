@@ -1,5 +1,5 @@
 /** The wall sheet: which points stand on it, in which ink, and what it says where there are none. */
-import { render, screen, within } from '@testing-library/svelte'
+import { render, screen, waitFor, within } from '@testing-library/svelte'
 import userEvent from '@testing-library/user-event'
 import { beforeEach, expect, test, vi } from 'vitest'
 import { addCheck, putPaper } from '$lib/store'
@@ -23,7 +23,7 @@ async function open(query: string) {
   history.replaceState({}, '', `/sheet${query}`)
   render(SheetRoute)
   await screen.findByRole('heading', { level: 1, name: /./ })
-  await vi.waitFor(() => expect(screen.queryByText('Opening the points…')).toBeNull())
+  await waitFor(() => expect(screen.queryByText('Opening the points…')).toBeNull())
   return userEvent.setup()
 }
 const paper = () => screen.getAllByRole('group', { name: /^(?:Page|Leaf) / })

@@ -59,8 +59,8 @@ describe('a syllabus that ships', () => {
     const link = await within(yours()).findByRole('link', { name: SHORES })
     expect(link).toHaveAttribute('href', '/syllabus?syllabus=shoreline-science-level-2')
     expect((await getSettings()).syllabusIds).toEqual(['shoreline-science-level-2'])
-    expect(screen.getByText(`${SHORES} is added.`, { exact: false })).toBeVisible()
-    expect(screen.getByRole('heading', { name: SHORES })).toHaveFocus()
+    expect(await screen.findByText(`${SHORES} is added.`, { exact: false })).toBeVisible()
+    await waitFor(() => expect(screen.getByRole('heading', { name: SHORES })).toHaveFocus())
 
     await user.click(screen.getByRole('button', { name: `Take off ${SHORES}` }))
     await waitFor(() => expect(within(yours()).queryByRole('link')).toBeNull())

@@ -1,5 +1,5 @@
 /** The front page: one thing to do first and why, then every topic. */
-import { render, screen, within } from '@testing-library/svelte'
+import { render, screen, waitFor, within } from '@testing-library/svelte'
 import userEvent from '@testing-library/user-event'
 import { describe, expect, test, vi } from 'vitest'
 import ThemeSwitch from '$lib/components/ThemeSwitch.svelte'
@@ -224,15 +224,15 @@ describe('the student’s own rating', () => {
     await brought(3)
     await open()
     await user.selectOptions(screen.getByRole('combobox', { name: /Bread 3 is/ }), 'hard')
-    await vi.waitFor(() => expect(heading()).toHaveTextContent('Bread 3'))
+    await waitFor(() => expect(heading()).toHaveTextContent('Bread 3'))
     expect(screen.getByText(/You find it hard/)).toBeVisible()
     expect(screen.getByText(/Bread 3 is hard for you. Kept/)).toBeInTheDocument()
-    expect(screen.getByRole('combobox', { name: /Bread 3 is/ })).toHaveFocus()
+    await waitFor(() => expect(screen.getByRole('combobox', { name: /Bread 3 is/ })).toHaveFocus())
     expect((await getSettings()).ratings).toEqual([
       { syllabusId: 'baking', topicId: 't3', rating: 'hard' },
     ])
     await user.selectOptions(screen.getByRole('combobox', { name: /Bread 3 is/ }), 'not rated')
-    await vi.waitFor(() => expect(heading()).toHaveTextContent('Bread 1'))
+    await waitFor(() => expect(heading()).toHaveTextContent('Bread 1'))
     expect((await getSettings()).ratings).toEqual([])
   })
 
@@ -247,7 +247,7 @@ describe('the student’s own rating', () => {
     const choice = screen.getByRole('combobox', { name: /Bread 2 is/ })
     await user.selectOptions(choice, 'hard')
     expect(await screen.findByRole('alert')).toHaveTextContent(/Your rating was not kept/)
-    await vi.waitFor(() => expect(choice).toHaveValue(''))
+    await waitFor(() => expect(choice).toHaveValue(''))
   })
 })
 

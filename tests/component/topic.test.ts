@@ -1,5 +1,5 @@
 /** The topic page: where it stands and why, its checks, and that the points stay hidden until they are asked for. */
-import { render, screen, within } from '@testing-library/svelte'
+import { render, screen, waitFor, within } from '@testing-library/svelte'
 import userEvent from '@testing-library/user-event'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { findTopic } from '$lib/components/library'
@@ -170,12 +170,12 @@ describe('a topic with a history', () => {
   test('is rated by the student', async () => {
     const user = await open()
     await user.selectOptions(screen.getByRole('combobox'), 'hard')
-    await vi.waitFor(async () =>
+    await waitFor(async () =>
       expect((await getSettings()).ratings).toEqual([
         { syllabusId: SYLLABUS, topicId: TOPIC, rating: 'hard' },
       ]),
     )
-    expect(screen.getByRole('status')).toHaveTextContent('Kept: hard for you.')
+    await waitFor(() => expect(screen.getByRole('status')).toHaveTextContent('Kept: hard for you.'))
   })
 
   test('shows the points only when asked, and hides them again', async () => {
