@@ -6,8 +6,6 @@ const SCRIPT = '<script>window.ran = true</script><img src="ran.png" onerror="wi
 
 async function bring(page: Page, source: string, name = 'mine.yaml'): Promise<void> {
   await page.goto('/bring')
-  // Once nothing more is fetched, the page listens.
-  await page.waitForLoadState('networkidle')
   const file = { name, mimeType: 'application/yaml', buffer: Buffer.from(source) }
   await page.getByLabel('Open a syllabus file').setInputFiles(file)
 }

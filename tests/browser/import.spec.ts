@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import type { Page } from '@playwright/test'
 import { expect, expectNoSideways, expectNoViolations, test, writingPage } from './app'
+import { expectKept } from './records'
 
 const fixture = (name: string) => `tests/fixtures/import/${name}`
 
@@ -9,8 +10,6 @@ type Upload = string | { name: string; mimeType: string; buffer: Buffer }
 
 async function bring(page: Page, file: Upload): Promise<void> {
   await page.goto('/bring')
-  await expect(page.getByLabel('Open a syllabus file')).toBeEnabled()
-  await page.waitForLoadState('networkidle')
   await page.getByLabel('Open a syllabus file').setInputFiles(file)
 }
 
@@ -47,8 +46,7 @@ for (const width of [390, 1440])
     await page.getByRole('button', { name: 'Close', exact: true }).click()
     await expect(row(page, '3.1 Drift along the shore')).toBeFocused()
 
-    // A step is kept 0.3 s after it was made; what is newer may be lost.
-    await page.waitForTimeout(1_000)
+    await expectKept(page, 'import', 'Drift along the shore')
     await page.reload()
     await page.getByRole('button', { name: 'Go on with the draft' }).click()
     await expect(row(page, '3.1 Drift along the shore')).toBeVisible()
@@ -109,7 +107,6 @@ test('a table without names asks for its columns; doubled numbers are told with 
 test('text that is pasted; script in any field is shown as text', async ({ page }) => {
   const script = '<img src="ran.png" onerror="window.ran = true">'
   await page.goto('/bring')
-  await page.waitForLoadState('networkidle')
   await page.getByText('Or paste its text').click()
   await page
     .getByLabel('The text of a syllabus file')

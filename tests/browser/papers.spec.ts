@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import papa from 'papaparse'
 import { expect, expectNoSideways, expectNoViolations, test, topic } from './app'
+import { expectKept, putRecords } from './records'
 
 const title = topic.title
 const marked = (page: Page, n = 0) => ({
@@ -118,23 +119,7 @@ test('a half-written entry is there again after the page was closed', async ({ p
   await begin(page)
   await page.getByLabel('Paper', { exact: true }).fill('Harbour mock')
   await marked(page).words.fill('Read “not” as “now”.')
-  await expect
-    .poll(() =>
-      page.evaluate(
-        () =>
-          new Promise<string>((done) => {
-            const opened = indexedDB.open('second-ink')
-            opened.onsuccess = () => {
-              const got = opened.result
-                .transaction('records')
-                .objectStore('records')
-                .get('entry/new')
-              got.onsuccess = () => done(JSON.stringify(got.result ?? ''))
-            }
-          }),
-      ),
-    )
-    .toContain('Read “not”')
+  await expectKept(page, 'entry', 'Read “not”')
   await page.close()
   const again = await context.newPage()
   await again.goto('/papers')
@@ -230,31 +215,23 @@ test('where the browser keeps nothing, it says so and what was typed can be save
 test('500 questions are told and shown a few at a time', async ({ page }) => {
   await page.goto('/papers')
   await page.getByRole('button', { name: 'Log a question or a paper' }).waitFor()
-  await page.evaluate(
-    () =>
-      new Promise<void>((done) => {
-        const opened = indexedDB.open('second-ink')
-        opened.onsuccess = () => {
-          const writing = opened.result.transaction('records', 'readwrite')
-          for (let n = 0; n < 500; n += 1)
-            writing.objectStore('records').put(
-              {
-                schema: 1,
-                id: `q${n}`,
-                syllabusId: 'shoreline-science-level-2',
-                topicId: ['longshore-drift', 'waves-and-tides', 'rocks-of-the-shore'][n % 3],
-                day: `2026-${String(1 + (n % 12)).padStart(2, '0')}-15`,
-                source: `Paper ${n % 12}`,
-                question: String(n),
-                marksWon: n % 4,
-                marksOutOf: 4,
-                points: [],
-              },
-              `paper/q${n}`,
-            )
-          writing.oncomplete = () => done()
-        }
-      }),
+  await putRecords(
+    page,
+    Array.from({ length: 500 }, (_, n) => [
+      `paper/q${n}`,
+      {
+        schema: 1,
+        id: `q${n}`,
+        syllabusId: 'shoreline-science-level-2',
+        topicId: ['longshore-drift', 'waves-and-tides', 'rocks-of-the-shore'][n % 3],
+        day: `2026-${String(1 + (n % 12)).padStart(2, '0')}-15`,
+        source: `Paper ${n % 12}`,
+        question: String(n),
+        marksWon: n % 4,
+        marksOutOf: 4,
+        points: [],
+      },
+    ]),
   )
   await page.reload()
   await expect(page.getByText('750 of 2,000 marks in 500 questions of 12 papers.')).toBeVisible()

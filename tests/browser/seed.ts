@@ -1,6 +1,7 @@
 /** A history of 2,000 checks over 60 topics, put where the app keeps its records. */
 import type { Page } from '@playwright/test'
 import { longHistory, syllabus, SYLLABUS_ID } from '../bench/long-history'
+import { putRecords } from './records'
 
 export { SYLLABUS_ID }
 export const topicHref = `/topic?syllabus=${SYLLABUS_ID}&topic=topic-7`
@@ -28,16 +29,5 @@ export async function seedLongHistory(page: Page): Promise<void> {
     ...pages.slice(-60).map((one): [string, unknown] => [`page/${one.id}`, one]),
   ]
   await page.goto('/help')
-  await page.evaluate(async (entries) => {
-    const database = await new Promise<IDBDatabase>((done, fail) => {
-      const request = indexedDB.open('second-ink')
-      request.onupgradeneeded = () => request.result.createObjectStore('records')
-      request.onsuccess = () => done(request.result)
-      request.onerror = () => fail(request.error ?? new Error('no database'))
-    })
-    const transaction = database.transaction('records', 'readwrite')
-    for (const [key, record] of entries) transaction.objectStore('records').put(record, key)
-    await new Promise((done) => (transaction.oncomplete = done))
-    database.close()
-  }, records)
+  await putRecords(page, records)
 }

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import type { Page } from '@playwright/test'
 import { expect, expectNoSideways, expectNoViolations, test, topic } from './app'
+import { putRecords } from './records'
 
 const SHORES = 'Shoreline Science, Level 2'
 const OWN =
@@ -92,9 +93,12 @@ test('one is taken away: its own file byte for byte, a table, a package, and all
 test('the checks of a removed syllabus are found at the end of the page and open', async ({
   page,
 }) => {
-  await page.goto('/bring')
-  await page.getByRole('heading', { level: 1 }).waitFor()
-  await keep(page)
+  await page.goto('/help')
+  const points = [{ ref: '1', text: 'Limpets graze algae.', ideas: [] }]
+  const topics = [{ id: 'limpets', title: 'Limpets', points }]
+  const syllabus = { format: 1, id: 'rock-pools', title: 'Rock pools', topics }
+  const record = { schema: 1, id: 'rock-pools', source: OWN, syllabus, addedAtMs: 1 }
+  await putRecords(page, [['syllabus/rock-pools', record]])
   await page.goto('/check?syllabus=rock-pools&topic=limpets')
   await page.getByRole('textbox', { name: 'Your page' }).fill('Limpets graze algae.')
   await page.keyboard.press('Control+Enter')
@@ -108,30 +112,3 @@ test('the checks of a removed syllabus are found at the end of the page and open
   await former.getByRole('link', { name: 'Limpets' }).click()
   await expect(page.getByRole('heading', { level: 1, name: 'Limpets' })).toBeVisible()
 })
-
-/** Puts a syllabus where the app keeps those that were brought: how it gets there is another test's affair. */
-async function keep(page: Page): Promise<void> {
-  await page.evaluate(async (source) => {
-    const database = await new Promise<IDBDatabase>((done, fail) => {
-      const request = indexedDB.open('second-ink')
-      request.onupgradeneeded = () => request.result.createObjectStore('records')
-      request.onsuccess = () => done(request.result)
-      request.onerror = () => fail(request.error ?? new Error('not opened'))
-    })
-    const point = { ref: '1', text: 'Limpets graze algae.', ideas: [] }
-    const syllabus = {
-      format: 1,
-      id: 'rock-pools',
-      title: 'Rock pools',
-      topics: [{ id: 'limpets', title: 'Limpets', points: [point] }],
-    }
-    await new Promise<void>((done, fail) => {
-      const change = database.transaction('records', 'readwrite')
-      const record = { schema: 1, id: 'rock-pools', source, syllabus, addedAtMs: 1 }
-      change.objectStore('records').put(record, 'syllabus/rock-pools')
-      change.oncomplete = () => done()
-      change.onerror = () => fail(change.error ?? new Error('not kept'))
-    })
-    database.close()
-  }, OWN)
-}

@@ -1,6 +1,7 @@
 /** The night before: an exam, the minutes, the list, the clock, and the page that is left. */
 import type { Page } from '@playwright/test'
 import { expect, expectNoSideways, expectNoViolations, test, topic } from './app'
+import { expectKept } from './records'
 
 async function choose(page: Page, minutes: string): Promise<void> {
   await page.goto('/tonight')
@@ -44,7 +45,7 @@ test('it goes on after a reload; the pause hides the cue', async ({ page }) => {
   await choose(page, '3')
   await page.getByRole('button', { name: 'Begin' }).click()
   await page.getByRole('textbox', { name: 'Your answer' }).fill('Waves come')
-  await page.waitForTimeout(900)
+  await expectKept(page, 'round', '"typing":["Waves come"]')
   await page.reload()
   await expect(page.getByRole('textbox', { name: 'Your answer' })).toHaveValue('Waves come')
   await page.getByRole('button', { name: 'Pause' }).press('Enter')

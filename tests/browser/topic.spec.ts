@@ -35,7 +35,7 @@ for (const [width, colorScheme] of [
       await expect(chart(page)).toBeVisible()
       await expectNoSideways(page)
       await expectNoViolations(page)
-      expect(await collisions(page)).toEqual([])
+      await expect.poll(() => collisions(page)).toEqual([])
       const newest = grid(page).getByRole('columnheader').nth(1)
       await newest.scrollIntoViewIfNeeded()
       const box = (await newest.boundingBox())!
@@ -67,7 +67,7 @@ test('on paper the chart keeps its width and its lines, in ink that grey print s
   await page.goto(topicHref)
   await expect(chart(page)).toBeVisible()
   await expectNoSideways(page)
-  expect(await collisions(page)).toEqual([])
+  await expect.poll(() => collisions(page)).toEqual([])
   const stroke = await chart(page)
     .locator('path.said')
     .first()
