@@ -4,15 +4,20 @@ import { readSyllabus, type Syllabus, type Topic } from '../lib/syllabus'
 /** A mistake of the person at the terminal: told in one line, exit 2. */
 export class CliError extends Error {}
 
-/** Runs a command; a `CliError` becomes one clear line on stderr. */
-export function run(command: () => void | Promise<void>): void {
+export type Command = (
+  args: readonly string[],
+  write: (text: string) => void,
+) => void | Promise<void>
+
+/** Runs a command with what stands after its name in the terminal; a `CliError` becomes one clear line on stderr. */
+export function run(command: Command): void {
   const told = (error: unknown) => {
     if (!(error instanceof CliError)) throw error
     process.stderr.write(`${error.message}\n`)
     process.exitCode = 2
   }
   try {
-    command()?.catch(told)
+    command(process.argv.slice(2), (text) => process.stdout.write(text))?.catch(told)
   } catch (error) {
     told(error)
   }

@@ -2,11 +2,30 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
+import { evaluateCommand } from '../../../src/cli/evaluate-command'
+import { CliError } from '../../../src/cli/files'
 
-const tsx = join('node_modules', 'tsx', 'dist', 'cli.mjs')
+/** As it is run in a terminal: slow, so that most tests ask the command itself. */
 const run = (...args: string[]) =>
-  spawnSync(process.execPath, [tsx, 'src/cli/evaluate.ts', ...args], { encoding: 'utf8' })
+  spawnSync(
+    process.execPath,
+    [join('node_modules', 'tsx', 'dist', 'cli.mjs'), 'src/cli/evaluate.ts', ...args],
+    { encoding: 'utf8' },
+  )
+
+/** What the command says when it refuses; it has printed nothing by then. */
+function refusal(...args: string[]): string {
+  const write = vi.fn()
+  try {
+    evaluateCommand(args, write)
+  } catch (error) {
+    expect(error).toBeInstanceOf(CliError)
+    expect(write).not.toHaveBeenCalled()
+    return (error as CliError).message
+  }
+  throw new Error(`${args.join(' ')} was not refused.`)
+}
 
 const SYLLABUS = `format: 1
 title: One point
@@ -59,10 +78,15 @@ describe('labelled dumps', () => {
     { of: { topic: 'drift' }, says: /dumps/ },
   ])('what does not fit is told in one line: $says', ({ of, says }) => {
     labelled(of)
+    expect(refusal(folder)).toMatch(says)
+    expect(refusal(folder).split('\n')).toHaveLength(1)
+  })
+
+  test('in the terminal the line is on stderr, and the exit code is 2', () => {
+    labelled(dumps('tides', '1', 'full'))
     const { status, stdout, stderr } = run(folder)
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' })
-    expect(stderr).toMatch(says)
-    expect(stderr.trim().split('\n')).toHaveLength(1)
+    expect(stderr).toBe(`${refusal(folder)}\n`)
   })
 })
 
@@ -75,9 +99,5 @@ describe('options that do not go together', () => {
     [['--short-answers', 'a.jsonl', '--learn', 'half'], /not half/],
     [['somewhere', '--learn'], /followed by a whole number/],
     [['somewhere', '--fast'], /unknown option --fast/],
-  ])('%j', (args, says) => {
-    const { status, stderr } = run(...args)
-    expect(status).toBe(2)
-    expect(stderr).toMatch(says)
-  })
+  ])('%j', (args, says) => expect(refusal(...args)).toMatch(says))
 })

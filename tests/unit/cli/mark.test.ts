@@ -2,18 +2,31 @@ import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
+import { CliError } from '../../../src/cli/files'
+import { markCommand } from '../../../src/cli/mark-command'
 
-const tsx = join('node_modules', 'tsx', 'dist', 'cli.mjs')
-const run = (...args: string[]) => {
-  const { status, stdout, stderr } = spawnSync(
+/** As it is run in a terminal: slow, so that most tests ask the command itself. */
+const run = (...args: string[]) =>
+  spawnSync(
     process.execPath,
-    [tsx, 'src/cli/mark.ts', ...args],
-    {
-      encoding: 'utf8',
-    },
+    [join('node_modules', 'tsx', 'dist', 'cli.mjs'), 'src/cli/mark.ts', ...args],
+    { encoding: 'utf8' },
   )
-  return { status, stdout, stderr }
+
+async function printed(...args: string[]): Promise<string> {
+  const written: string[] = []
+  await markCommand(args, (text) => written.push(text))
+  return written.join('')
+}
+
+/** What the command says when it refuses; it has printed nothing by then. */
+async function refusal(...args: string[]): Promise<string> {
+  const write = vi.fn()
+  const error: unknown = await markCommand(args, write).catch((fault: unknown) => fault)
+  expect(error).toBeInstanceOf(CliError)
+  expect(write).not.toHaveBeenCalled()
+  return (error as CliError).message
 }
 
 const SYLLABUS = `format: 1
@@ -73,9 +86,8 @@ describe('marks in a terminal', () => {
     expect(second.points.map((p: { outcome: string }) => p.outcome)).toEqual(['missed', 'missed'])
   })
 
-  test('plain text has each ref, its mark and the words', () => {
-    const { status, stdout } = run(syllabus, 'drift', file('one.txt', PAGE))
-    expect(status).toBe(0)
+  test('plain text has each ref, its mark and the words', async () => {
+    const stdout = await printed(syllabus, 'drift', file('one.txt', PAGE))
     expect(stdout).toContain('1 of 2 points full')
     expect(stdout).toMatch(/1 {2}full\b/)
     expect(stdout).toContain('“straight down”')
@@ -90,11 +102,9 @@ describe('a folder', () => {
     return path
   }
 
-  test('a table and a summary are written into it, lowest page and most missed point first', () => {
+  test('a table and a summary are written into it, lowest page and most missed point first', async () => {
     const path = batch('class', { 'mara.txt': PAGE, '=ben.txt': '', 'notes.md': PAGE })
-    const { status, stdout } = run(syllabus, 'drift', path)
-    expect(status).toBe(0)
-    expect(stdout).toMatch(/^2 pages marked: /)
+    expect(await printed(syllabus, 'drift', path)).toMatch(/^2 pages marked: /)
     const table = readFileSync(join(path, 'marks.csv'), 'utf8')
     expect(table.split('\r\n')[1]).toMatch(/^"'=ben",1,/)
     expect(table.split('\r\n').filter((line) => line.startsWith('mara,'))).toHaveLength(2)
@@ -102,7 +112,7 @@ describe('a folder', () => {
     expect(summary).toMatch(/=ben: 0 of 2 points full\n- mara: 1 of 2 points full/)
     expect(summary).toMatch(/- 2, missed on 2 of 2 pages: A tombolo[^]*- 1, missed on 1 of 2 pages/)
     // The second time nothing of the first is taken for a page.
-    expect(run(syllabus, 'drift', path).stdout).toMatch(/^2 pages marked: /)
+    expect(await printed(syllabus, 'drift', path)).toMatch(/^2 pages marked: /)
   })
 
   test('one bad file, and nothing is written', () => {
@@ -113,8 +123,10 @@ describe('a folder', () => {
     expect(existsSync(join(path, 'marks.csv'))).toBe(false)
   })
 
-  test('one without a page says so', () => {
-    expect(run(syllabus, 'drift', batch('none', {})).stderr).toMatch(/no \.txt file in this folder/)
+  test('one without a page says so', async () => {
+    expect(await refusal(syllabus, 'drift', batch('none', {}))).toMatch(
+      /no \.txt file in this folder/,
+    )
   })
 })
 
@@ -157,11 +169,18 @@ describe('what is bad gets one clear line and exit 2', () => {
       args: () => [syllabus, 'drift', dump(), '--loud'],
       says: /^unknown option --loud/,
     },
-  ])('$why', ({ args, says }) => {
-    const { status, stdout, stderr } = run(...args())
-    expect(status).toBe(2)
-    expect(stdout).toBe('')
-    expect(stderr.trim().split('\n')).toHaveLength(1)
-    expect(stderr.trim()).toMatch(says)
+  ])('$why', async ({ args, says }) => {
+    const line = await refusal(...args())
+    expect(line.split('\n')).toHaveLength(1)
+    expect(line).toMatch(says)
+  })
+
+  test('in the terminal: the line on stderr, and nothing else', () => {
+    const { status, stdout, stderr } = run('none.yaml', 'drift', dump())
+    expect({ status, stdout, stderr }).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: 'none.yaml: no such file\n',
+    })
   })
 })
