@@ -6,6 +6,7 @@ export { readIdea, readWording, readWordings, writeIdea, writeWordings } from '.
 export { kindOfEquation, symbolsIn, type SymbolsRead } from './equation'
 export { readSyllabus, type SyllabusRead } from './read'
 export { topicId } from './slug'
+export { FORMULA } from './spreadsheet'
 export { type SyllabusMistake } from './source'
 export { FORMAT } from './types'
 export type {

@@ -1,5 +1,6 @@
 /** A table of values (CSV, TSV) -> a draft. Source of the format: RFC 4180. */
 import Papa from 'papaparse'
+import { unmarked } from '../spreadsheet'
 import { FURTHER, usesByContent, usesByName, type ColumnUse } from './columns'
 import { readPointFields } from './point-fields'
 import { treeFrom } from './tree'
@@ -55,7 +56,8 @@ export function readTable(source: string): TableRead {
           place,
         }
       else if (data.some((cell) => cell.trim() !== '')) {
-        rows.push(data)
+        // A table of our own has a ' in front of what a spreadsheet would run.
+        rows.push(data.map(unmarked))
         numbers.push(number)
       }
       if (refused) parser.abort()
