@@ -26,6 +26,8 @@ const TYPES = {
 
 // The policy in a page's meta element does not govern the workers it starts: their script's own header does.
 const WORKER_POLICY = "default-src 'none'; script-src 'self'; connect-src 'self'"
+// The one thing that a meta element cannot say: no other page may hold this one in a frame.
+const PAGE_POLICY = "frame-ancestors 'none'"
 
 /**
  * @param {string} root The folder's real path.
@@ -112,6 +114,7 @@ function send(request, response, file, path) {
     'x-content-type-options': 'nosniff',
     'referrer-policy': 'no-referrer',
     ...(type.startsWith('text/javascript') ? { 'content-security-policy': WORKER_POLICY } : {}),
+    ...(type.startsWith('text/html') ? { 'content-security-policy': PAGE_POLICY } : {}),
   })
   if (request.method === 'HEAD') return response.end()
   // A reader that goes away, or a build that replaces the file meanwhile, ends this one answer only.

@@ -73,7 +73,7 @@ const WAYS: Readonly<Record<string, () => DraftRead>> = {
 }
 
 const cellsOf = async (rows: readonly (readonly string[])[]): Promise<string[]> =>
-  Papa.parse<string[]>((await csvOf(rows)).slice(1)).data.flat()
+  Papa.parse<string[]>((await csvOf(rows)).slice(1), { delimiter: ',' }).data.flat()
 
 describe('brought as', () => {
   test.each(Object.keys(WAYS))('%s, no formula leaves in its table', async (way) => {
