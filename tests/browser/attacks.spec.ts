@@ -265,6 +265,7 @@ test('a backup, a recall file, a file from a tutor and a log of papers are text'
   await tutor.goto('/data')
   await expect(tutor.getByText('Nothing yet.', { exact: false })).toBeVisible()
   await tutor.getByLabel('Open a backup file').setInputFiles(file('backup.json', spoilt(backup)))
+  await tutor.getByRole('button', { name: 'Restore it' }).click()
   await expect(tutor.getByRole('status').filter({ hasText: 'Restored' })).toBeVisible()
   await tutor.goto(topic.atHome)
   await tutor.locator('section').filter({ hasText: 'Checks' }).last().getByRole('link').click()
