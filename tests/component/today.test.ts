@@ -280,7 +280,7 @@ describe('what is unfinished or wrong', () => {
 test('the paper can be day, night or as the device has it', async () => {
   const user = userEvent.setup()
   render(ThemeSwitch)
-  const choice = screen.getByRole('combobox', { name: 'Paper' })
+  const choice = screen.getByRole('combobox', { name: 'Day or night' })
   await user.selectOptions(choice, 'night')
   expect(document.documentElement).toHaveAttribute('data-theme', 'night')
   await user.selectOptions(choice, 'as the device')

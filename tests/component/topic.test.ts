@@ -131,7 +131,7 @@ describe('a topic with a history', () => {
     const items = within(list).getAllByRole('listitem')
     expect(items).toHaveLength(topic.points.length)
     expect(items[0]).toHaveTextContent(
-      /^2\.1\s+Not full in 2 of the last 2 sessions; the last time missed\. Never full yet\.$/,
+      /^2\.1\s+Not full in 2 of the last 2 sessions; the last time: missed\. Never full yet\.$/,
     )
     await user.click(screen.getByRole('button', { name: 'Show the points' }))
     expect(await within(list).findByText(topic.points[0]!.text)).toBeVisible()

@@ -28,18 +28,22 @@ function draftedCue(point: Point, { title }: Pick<Topic, 'title'>): string {
   }
   if (equation) return `${title}: which equation, in formulae, does point ${point.ref} ask for?`
   // What is done stands before the first comma, how after it.
-  if (steps)
-    return `${title}: ${counted(steps.length, 'step')} in order. ${gapped({ ...point, text: point.text.split(/[,:]/)[0]! }, shown)}`
+  if (steps) {
+    const what = gapped({ ...point, text: point.text.split(/[,:]/)[0]! }, shown)
+    return `${title}: ${counted(steps.length, 'step')} in order.${tells(what) ? ` ${what}` : ''}`
+  }
   if (any !== undefined) return asked(point, shown, `Name ${any} for point ${point.ref}.`)
   if (value) return asked(point, shown, `Which value has point ${point.ref}, with its unit?`)
   return asked(point, shown, `${title}: what does point ${point.ref} say?`)
 }
 
+/** Enough of a text with gaps is left to know what is asked. */
+const tells = (text: string): boolean => wordsOf(text).some((word) => !SMALL.has(word))
+
 /** The text with its gaps where enough of it is left to know what is asked; else the plain question. */
 function asked(point: Point, shown: ReadonlySet<string>, question: string): string {
   const text = gapped(point, shown)
-  const left = wordsOf(text).filter((word) => !SMALL.has(word))
-  return left.length > 0 ? text : `${question}${text.includes(' ') ? ` ${text}` : ''}`
+  return tells(text) ? text : `${question}${text.includes(' ') ? ` ${text}` : ''}`
 }
 
 function gapped(point: Point, shown: ReadonlySet<string>): string {

@@ -45,12 +45,12 @@ export function oftenMissed({ days, rows }: Grid): OftenMissed[] {
     .sort((a, b) => b.notFull - a.notFull)
 }
 
-/** "Not full in 4 of the last 5 sessions; the last time missed. Last full on 3 March." */
+/** "Not full in 4 of the last 5 sessions; the last time: missed. Last full on 3 March." */
 export function oftenMissedWords(point: OftenMissed, today: Day): string {
   const { notFull, sessions, latest, fullOn } = point
   return (
     `Not full in ${notFull} of the last ${counted(sessions, 'session')}; ` +
-    `the last time ${outcomeWords(latest)}. ` +
+    `the last time: ${outcomeWords(latest)}. ` +
     (fullOn === undefined ? 'Never full yet.' : `Last full on ${shortDay(fullOn, today)}.`)
   )
 }

@@ -19,7 +19,9 @@ export function tonightWhy(why: TonightReason, today: Day): string {
   switch (why.rule) {
     case 'not-full': {
       const where = { check: 'in the check', gap: 'when last drilled', paper: 'on a paper' }[why.in]
-      return `${opening(outcomeWords(why.outcome))} ${where}, ${dayFrom(why.day, today)}.`
+      const was =
+        why.outcome === 'contradicted' ? 'Said the opposite' : opening(outcomeWords(why.outcome))
+      return `${was} ${where}, ${dayFrom(why.day, today)}.`
     }
     case 'full-once-since':
       return `Not full ${dayFrom(why.missedOn, today)}, full only once since.`

@@ -47,10 +47,10 @@ describe('the points that keep being missed', () => {
     const words = (...sessions: string[]) =>
       missed(...sessions).map((point) => oftenMissedWords(point, '2027-03-20'))
     expect(words('p', 'm')).toEqual([
-      'Not full in 2 of the last 2 sessions; the last time missed. Never full yet.',
+      'Not full in 2 of the last 2 sessions; the last time: missed. Never full yet.',
     ])
     expect(words('m', 'f', 'c')).toEqual([
-      'Not full in 2 of the last 3 sessions; the last time says the opposite. Last full on 2 March.',
+      'Not full in 2 of the last 3 sessions; the last time: says the opposite. Last full on 2 March.',
     ])
   })
 })

@@ -40,6 +40,10 @@ describe('what is said', () => {
       says: 'Missed on a paper, yesterday.',
     },
     {
+      why: { rule: 'not-full', outcome: 'contradicted', day: '2027-03-01', in: 'check' },
+      says: 'Said the opposite in the check, yesterday.',
+    },
+    {
       why: { rule: 'full-once-since', missedOn: '2027-03-01', fullOn: '2027-03-02' },
       says: 'Not full yesterday, full only once since.',
     },

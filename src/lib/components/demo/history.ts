@@ -51,7 +51,9 @@ export const demoHistory: DemoHistory = {
     {
       daysAgo: 19,
       topicId: 'weathering-and-cliffs',
-      source: 'Mock paper, question 3',
+      source: 'Mock paper',
+      question: '3',
+      wentWrong: ['left-out', 'working'],
       marksWon: 2,
       marksOutOf: 5,
       points: [
@@ -63,7 +65,9 @@ export const demoHistory: DemoHistory = {
     {
       daysAgo: 19,
       topicId: 'longshore-drift',
-      source: 'Mock paper, question 4',
+      source: 'Mock paper',
+      question: '4',
+      wentWrong: ['not-known'],
       marksWon: 3,
       marksOutOf: 4,
       points: [
@@ -74,7 +78,8 @@ export const demoHistory: DemoHistory = {
     {
       daysAgo: 18,
       topicId: 'waves-and-tides',
-      source: 'Worksheet on tides, question 2',
+      source: 'Worksheet on tides',
+      question: '2',
       marksWon: 3,
       marksOutOf: 3,
       points: [

@@ -1,6 +1,6 @@
 /** What the demo is made of: pages that an invented pupil typed, before they are marked. */
 import type { Outcome } from '$lib/marking/types'
-import type { Rating } from '$lib/recall'
+import type { Rating, WentWrong } from '$lib/recall'
 
 /** One page. Its marks are not written down: the marker gives them when the demo is loaded. */
 export interface DemoPage {
@@ -40,6 +40,8 @@ export interface DemoPaper {
   readonly daysAgo: number
   readonly topicId: string
   readonly source: string
+  readonly question: string
+  readonly wentWrong?: readonly WentWrong[]
   readonly marksWon: number
   readonly marksOutOf: number
   readonly points: readonly { readonly ref: string; readonly lost: boolean }[]

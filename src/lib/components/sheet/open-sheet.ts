@@ -12,6 +12,7 @@ import type { SheetGroup } from '$lib/view/sheet-points'
 import { counted } from '$lib/view/words'
 
 export interface OpenedSheet {
+  readonly syllabusId: string
   readonly heading: string
   readonly sub: string
   readonly groups: readonly SheetGroup[]
@@ -65,9 +66,12 @@ async function ofCheck(id: string): Promise<OpenedSheet | undefined> {
   if (!marked) return undefined
   const { check, page } = marked
   const outcomes = new Map(decidedOutcomes(check).map(({ ref, outcome }) => [ref, outcome]))
-  return sheetOf(check.topicTitle, `${dayWords(dayOf(check))}. ${scoreLine(recallOf(check))}`, [
-    groupOf(check.topicId, page.topic, outcomes),
-  ])
+  return {
+    ...sheetOf(check.topicTitle, `${dayWords(dayOf(check))}. ${scoreLine(recallOf(check))}`, [
+      groupOf(check.topicId, page.topic, outcomes),
+    ]),
+    syllabusId: check.syllabusId,
+  }
 }
 
 /** A check that this browser would not keep is there until its window is closed. */
@@ -113,6 +117,7 @@ async function ofTopics(
       seen ? `${syllabusTitle}. As it stands now.` : `${syllabusTitle}. Not checked yet.`,
       groups,
     ),
+    syllabusId,
     fault,
   }
 }
@@ -142,7 +147,11 @@ const groupOf = (
   }),
 })
 
-const sheetOf = (heading: string, sub: string, groups: readonly SheetGroup[]): OpenedSheet => ({
+const sheetOf = (
+  heading: string,
+  sub: string,
+  groups: readonly SheetGroup[],
+): Omit<OpenedSheet, 'syllabusId'> => ({
   heading,
   sub,
   groups,
