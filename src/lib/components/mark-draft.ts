@@ -1,13 +1,6 @@
 /** A draft -> a marked check that is kept, or, where it cannot be kept, held in memory. */
 import type { Check } from '$lib/recall'
-import {
-  addCheck,
-  changeSettings,
-  getSettings,
-  listTopicChecks,
-  removeDraft,
-  type Draft,
-} from '$lib/store'
+import { addCheck, changeSettings, getSettings, listTopicChecks, type Draft } from '$lib/store'
 import { lastMarked } from './last-marked'
 import { learnedOf } from './learn'
 import { findTopic } from './library'
@@ -43,10 +36,9 @@ export function markDraft(draft: Draft): DraftRun {
     const records = newCheck({ draft, ...made, now: readNow() })
     lastMarked.current = records
     try {
-      await addCheck(records.check, records.page)
+      await addCheck(records.check, records.page, draft)
       // Not waited for: the browser may put the question to the user.
       void askToKeepOnce()
-      await removeDraft(draft.syllabusId, draft.topicId)
       await takeUp(draft.syllabusId)
     } catch (error) {
       // The marked page shows it from memory and says so; the draft stays where it is.

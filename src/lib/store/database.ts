@@ -1,11 +1,8 @@
 /** The one place that opens the database: every verb of this room is a few lines on `reading` and `writing`. */
-import { createStore, promisifyRequest, type UseStore } from 'idb-keyval'
+import { promisifyRequest } from 'idb-keyval'
+import { connect } from './connection'
 import { asStoreError, StoreError, wasClosed } from './errors'
 import { watchChecks } from './history'
-
-// One object store for all kinds of record, told apart by their keys: a check and its page are written in one
-// transaction, and a transaction cannot span two of idb-keyval's databases.
-const connect = (): UseStore => createStore('second-ink', 'records')
 
 let connection = connect()
 
@@ -25,8 +22,7 @@ export const writing = <T>(work: (store: IDBObjectStore) => Promise<T>): Promise
     try {
       result = await work(store)
     } catch (cause) {
-      // Without this, what was put before the failure would be committed: idb-keyval's setMany does so when its
-      // second value cannot be cloned.
+      // Without this, what was put before the failure would be committed.
       abort(store.transaction)
       // A request that was under way knows only that it was cut off; the transaction knows why.
       throw wasClosed(cause) ? ((await ended) ?? cause) : cause
@@ -68,7 +64,7 @@ async function inStore<T>(
     } catch (cause) {
       if (cause instanceof StoreError || !again || !wasClosed(cause))
         throw asStoreError(cause, reached)
-      // idb-keyval keeps a connection that was closed without telling it. Another call may have replaced it already.
+      // A connection may be closed without telling. Another call may have replaced it already.
       if (connection === used) connection = connect()
     }
   }

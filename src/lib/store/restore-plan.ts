@@ -1,5 +1,5 @@
 /** A backup and what is kept here -> what restoring it would do, record by record. Pure: nothing is written. */
-import type { Settings } from '../recall'
+import { defaultSettings, type Settings } from '../recall'
 import { sameJson } from './aside'
 import { refusal, type BackupEnvelope } from './backup'
 import { KEY_OF, keptAt, KINDS, pupilChecksKey, pupilKey, reviewPrefix, type Kind } from './keys'
@@ -147,7 +147,7 @@ function countFates(fates: readonly Fate[]): Fates {
 
 function changedSettings({ before, after }: Change): (keyof Settings)[] {
   const read = readRecord('settings', before)
-  const was = (read.ok ? read.record : {}) as Record<string, unknown>
+  const was: Partial<Record<string, unknown>> = { ...(read.ok ? read.record : defaultSettings) }
   const is = after as Record<string, unknown>
   const names = new Set([...Object.keys(was), ...Object.keys(is)])
   names.delete('schema')

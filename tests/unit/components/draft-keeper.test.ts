@@ -97,6 +97,38 @@ test('a fault is told, and the next change is kept again', async () => {
   expect(kept).toEqual(['second'])
 })
 
+test('what could not be kept is tried again, also when nothing more is typed', async () => {
+  const told: string[] = []
+  let room = false
+  const save = ({ text }: Draft) =>
+    room ? Promise.resolve(void told.push(text)) : Promise.reject(new Error('full'))
+  const keeper = keepDrafts(save, {
+    onkept: () => told.push('kept'),
+    onfault: (error) => told.push((error as Error).message),
+  })
+  keeper.changed(draft('first'))
+  await keeper.keepNow()
+  expect(told).toEqual(['full'])
+  room = true
+  await vi.runAllTimersAsync()
+  expect(told).toEqual(['full', 'first', 'kept'])
+})
+
+test('during a slow write nothing piles up: only the last of what was typed is written after it', async () => {
+  const { kept, waiting, save } = slowStore()
+  const keeper = keepDrafts(save, nothing)
+  for (const text of ['a', 'ab', 'abc', 'abcd']) {
+    keeper.changed(draft(text))
+    await vi.advanceTimersByTimeAsync(600)
+  }
+  waiting[0]!.done()
+  await vi.runAllTimersAsync()
+  waiting[1]!.done()
+  await vi.runAllTimersAsync()
+  expect(kept).toEqual(['a', 'abcd'])
+  expect(waiting).toHaveLength(2)
+})
+
 test('once it is stopped nothing comes back, and what was being written is done', async () => {
   const { kept, waiting, save } = slowStore()
   const keeper = keepDrafts(save, nothing)
