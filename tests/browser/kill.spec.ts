@@ -136,13 +136,14 @@ test('while a check is being kept: both the check and the end of its draft, or n
   const kills = Math.ceil(KILLS / 5)
   test.setTimeout(120_000 + kills * 60_000)
   const random = numbers(SEED + 1)
-  const text = topic.points[0]!.text
+  // Each page is another one, so that it is kept before it is marked.
+  const textOf = (round: number) => `${topic.points[0]!.text} ${round}.`
   const draftKey = `draft/shoreline-science-level-2/${topic.check.split('topic=')[1]}`
   let before: readonly [string, unknown][] = history
   let usualMs = 0
   const found = { before: 0, after: 0 }
 
-  async function press(page: Page): Promise<void> {
+  async function press(page: Page, text: string): Promise<void> {
     await page.goto(baseURL + topic.check)
     await writingPage(page).fill(text)
     await expect(page.getByText('Kept', { exact: true })).toBeVisible()
@@ -154,7 +155,7 @@ test('while a check is being kept: both the check and the end of its draft, or n
     const { page, kill } = await profile.start()
     await page.goto(home(baseURL))
     if (round === 0) await kept(page, history)
-    await press(page)
+    await press(page, textOf(round))
     const pressedMs = Date.now()
     if (round === 0) {
       await page.waitForURL(/\/marked/)
@@ -171,7 +172,7 @@ test('while a check is being kept: both the check and the end of its draft, or n
     const draft = now.get(draftKey) as { text: string } | undefined
     if (fresh.length === 0) {
       found.before += 1
-      expect(draft?.text).toBe(text)
+      expect(draft?.text).toBe(textOf(round))
     } else {
       found.after += 1
       expect(fresh.map(([key]) => key.split('/')[0])).toEqual(['check', 'page'])

@@ -1,6 +1,13 @@
 /** A draft -> a marked check that is kept, or, where it cannot be kept, held in memory. */
 import type { Check } from '$lib/recall'
-import { addCheck, changeSettings, getSettings, listTopicChecks, type Draft } from '$lib/store'
+import {
+  addCheck,
+  changeSettings,
+  getSettings,
+  listTopicChecks,
+  type Draft,
+  type Saving,
+} from '$lib/store'
 import { lastMarked } from './last-marked'
 import { learnedOf } from './learn'
 import { findTopic } from './library'
@@ -16,7 +23,11 @@ export interface DraftRun {
   readonly stop: () => void
 }
 
-export function markDraft(draft: Draft): DraftRun {
+/** `saving`: how the window that wrote it is known to the store; what another window wrote of the draft stays. */
+export function markDraft(
+  draft: Draft,
+  saving?: Pick<Saving<'draft'>, 'known' | 'window'>,
+): DraftRun {
   let run: MarkRun | undefined
   let stop = () => {}
   const stopped = new Promise<'stopped'>((done) => {
@@ -36,7 +47,10 @@ export function markDraft(draft: Draft): DraftRun {
     const records = newCheck({ draft, ...made, now: readNow() })
     lastMarked.current = records
     try {
-      await addCheck(records.check, records.page, draft)
+      await addCheck(records.check, records.page, {
+        draft,
+        ...(saving ?? { known: draft, window: '' }),
+      })
       // Not waited for: the browser may put the question to the user.
       void askToKeepOnce()
       await takeUp(draft.syllabusId)

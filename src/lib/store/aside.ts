@@ -1,6 +1,6 @@
 /** Records that cannot be read: kept, counted, reported; never dropped and never overwritten. */
 import { rawEntries, rawRecord, reading, writing } from './database'
-import { asideKeysOf, asidePrefix, isAside, isMade, kindAt } from './keys'
+import { asideKeysOf, asidePrefix, isAside, isBeside, isMade, kindAt } from './keys'
 import type { Kind } from './keys'
 import { forWriting, readRecord, type RecordOf } from './records'
 
@@ -35,8 +35,9 @@ export function whyUnused(key: string, raw: unknown): string | undefined {
   if (!kind) return 'It is of no kind that Second Ink knows.'
   const read = readRecord(kind, raw)
   if (!read.ok) return read.why
+  if (isBeside(key)) return 'Another window wrote at the same time. Open the page to choose.'
   return isAside(key)
-    ? 'Another stood in its place when a backup was restored, or when that was undone.'
+    ? 'Another stands in its place: a backup was restored or undone, or two windows wrote at once.'
     : undefined
 }
 

@@ -14,14 +14,18 @@ import { StoreError } from './errors'
 import { fromMemory, rawHistory, readHistory, wantsDigest, writeDigest } from './history'
 import { checkKey, pageKey, remarksKey, SETTINGS_KEY } from './keys'
 import { forWriting, readRecord, type RecordOf } from './records'
-import { endDraft } from './drafts'
+import { endDraftIn, type Saving } from './windows'
 import type { Draft, Page } from './types'
 
 /**
  * Keeps a check and its page, both or neither; the draft that they come from ends in the same transaction, unless another
  * window has written on it since. Rejects where a check with this id is kept already.
  */
-export const addCheck = (check: Check, page: Page, from?: Draft): Promise<void> =>
+export const addCheck = (
+  check: Check,
+  page: Page,
+  from?: { readonly draft: Draft } & Pick<Saving<'draft'>, 'known' | 'window'>,
+): Promise<void> =>
   writing(async (store) => {
     if (page.id !== check.id)
       throw new StoreError('unknown', 'Nothing was kept: the page belongs to another check.')
@@ -32,7 +36,7 @@ export const addCheck = (check: Check, page: Page, from?: Draft): Promise<void> 
       )
     store.put(forWriting('check', check), checkKey(check.id))
     await putRecord(store, 'page', pageKey(page.id), page)
-    if (from) await endDraft(store, from)
+    if (from) await endDraftIn(store, 'draft', from.draft, from)
   })
 
 /**

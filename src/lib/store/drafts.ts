@@ -26,13 +26,6 @@ export const listDrafts = (): Promise<Draft[]> =>
 export const saveDraft = (draft: Draft): Promise<void> =>
   writing((store) => putRecord(store, 'draft', draftKey(draft.syllabusId, draft.topicId), draft))
 
-/** Of a dump that is marked. Other text, from another window, and what cannot be read stay. */
-export async function endDraft(store: IDBObjectStore, marked: Draft): Promise<void> {
-  const key = draftKey(marked.syllabusId, marked.topicId)
-  const read = readRecord('draft', await rawRecord(store, key))
-  if (read.ok && read.record.text === marked.text) store.delete(key)
-}
-
 /** One that cannot be read stays. */
 export const removeDraft = (syllabusId: string, topicId: string): Promise<void> =>
   writing(async (store) => {

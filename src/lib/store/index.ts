@@ -26,6 +26,18 @@ export {
 } from './papers'
 export { finishRound, getRound, listRounds, removeRound, saveRound } from './rounds'
 export { forgetWording, keepWording, listLearned } from './learned'
+export {
+  endDraft,
+  keepDraft,
+  sameWork,
+  standingDraft,
+  type DraftKind,
+  type Saving,
+  type Standing,
+} from './windows'
+export { joinDrafts } from './merge'
+export type { RecordOf } from './records'
+export { draftKey, editKey, entryKey, IMPORT_KEY, roundKey } from './keys'
 export { changeSettings, getSettings, saveSettings } from './settings'
 export { getImport, removeImport, saveImport } from './imports'
 export { removeUnreadable, unreadableRecords, type Unreadable } from './aside'

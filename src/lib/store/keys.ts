@@ -114,6 +114,10 @@ export const keysOfPupil = (kind: 'pupil-page' | 'review', id: string): IDBKeyRa
 /** Where copies are put of what stood at a key and would have been overwritten: `aside/<key>/<number>`. */
 export const asidePrefix = (key: string): string => `${ASIDE}${key}/`
 export const asideKeysOf = (key: string): IDBKeyRange => under(asidePrefix(key))
+/** Among them, what another window wrote of the same draft. */
+export const besideKey = (key: string, window: string): string =>
+  `${asidePrefix(key)}window-${window}`
+export const isBeside = (key: string): boolean => isAside(key) && /\/window-[^/]*$/.test(key)
 export const isAside = (key: string): boolean => key.startsWith(ASIDE)
 
 /** The key at which a record stood before it was set aside; any other key as it is. */

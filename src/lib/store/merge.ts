@@ -16,7 +16,7 @@ export const MERGE: { readonly [K in Kind]: Merge<RecordOf[K]> } = {
   },
   // A page never changes once it is marked, so two that differ are not told apart by time.
   page: (here) => here,
-  draft: mergeDrafts,
+  draft: joinDrafts,
   syllabus: laterSyllabus,
   paper: (here) => here,
   settings: mergeSettings,
@@ -52,7 +52,7 @@ export function uniteChanges(here: Check['changes'], there: Check['changes']): M
 }
 
 /** The later draft, with the text of both where neither holds the other's, whichever of the two is here. */
-function mergeDrafts(here: Draft, there: Draft): Draft {
+export function joinDrafts(here: Draft, there: Draft): Draft {
   const hereFirst =
     here.savedAtMs === there.savedAtMs ? here.text < there.text : here.savedAtMs < there.savedAtMs
   const [older, later] = hereFirst ? [here, there] : [there, here]

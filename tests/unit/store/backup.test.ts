@@ -143,7 +143,7 @@ describe('a backup restored where work went on', () => {
       {
         key: 'aside/syllabus/shores/1',
         value: syllabus('shores'),
-        why: expect.stringMatching(/stood in its place/) as string,
+        why: expect.stringMatching(/stands in its place/) as string,
       },
     ])
   })
