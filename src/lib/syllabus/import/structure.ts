@@ -16,6 +16,10 @@ const NO_WORDS_OF_ITS_OWN =
 
 type Line = Omit<DraftLine, 'key'>
 
+/** Says for whom the points below it are, within a topic. */
+const TIER =
+  /^\W{0,2}(?:higher|foundation|extended|core|HT|HL|AS|A[- ]level)(?: tier| level)? only\W{0,2}$/i
+
 /** Gives at most MOST_LINES + 1 lines: one too many says that there are more. */
 export function draftLines(blocks: readonly Block[]): DraftLine[] {
   const promoted = withNumberedHeadings(blocks)
@@ -36,6 +40,12 @@ export function draftLines(blocks: readonly Block[]): DraftLine[] {
   }
   return lines.slice(0, MOST_LINES + 1).map((line, key) => ({ ...line, key }))
 }
+
+/** Such a line parts no topic. */
+export const withoutTier = (block: Block): Block =>
+  block.mark === undefined && TIER.test(block.text)
+    ? { ...block, as: 'text', level: 0, out: 'It says for whom the points below are' }
+    : block
 
 function sectionEnd(blocks: readonly Block[], from: number): number {
   let end = from + 1

@@ -37,7 +37,7 @@ export function tableBlocks(rows: readonly TableRow[]): Block[] {
     const heading: Block[] = head !== '' && head !== topic ? [headingOf(head, place)] : []
     if (head !== '') topic = head
     const rest = cells.flatMap((cell, c): Block[] =>
-      uses[c] !== 'out' || cellText(cell) === ''
+      uses[c] !== 'out' || !saysSomething(cellText(cell))
         ? []
         : [
             {
@@ -54,6 +54,9 @@ export function tableBlocks(rows: readonly TableRow[]): Block[] {
     return [...heading, ...withRef(flow(main, place), ref), ...rest]
   })
 }
+
+/** A tick, a mark or the number of an objective says nothing. */
+const saysSomething = (text: string): boolean => text.length > 4 && /\p{L}{2}/u.test(text)
 
 /** A word and its meaning, side by side. */
 const termBlock = (cells: TableRow['cells'], place: Place): Block => ({

@@ -1,5 +1,5 @@
 /** Blocks -> a draft, with what its user should look at. */
-import { draftLines } from './structure'
+import { draftLines, withoutTier } from './structure'
 import { doubleRefs } from './problems'
 import {
   MOST_LINES,
@@ -19,7 +19,7 @@ export function treeOf(
   title: string,
   warnings: readonly DraftWarning[] = [],
 ): DraftRead {
-  const { own, rest } = ownTitle(blocks)
+  const { own, rest } = ownTitle(blocks.map(withoutTier))
   return treeFrom(draftLines(rest), own ?? title, warnings)
 }
 

@@ -2,7 +2,11 @@
 import { describe, expect, test } from 'vitest'
 import { answerDocx } from '../../../../src/workers/answer-import'
 import { COAST, coastDocument } from '../../../fixtures/import/coast-document'
+import { HARBOUR } from '../../../fixtures/import/harbour-document'
 import { fixture, outline, pagesOf, pdfDraft, treeIn } from './files'
+
+const leftOut = (tree: ReturnType<typeof treeIn>) =>
+  tree.lines.flatMap(({ role, text }) => (role === 'out' ? [text] : []))
 
 const coast = COAST.flatMap(({ ref, title, points }) => [
   `topic ${ref} ${title}`,
@@ -35,6 +39,52 @@ describe('a PDF', () => {
     expect(lines.filter((line) => line.startsWith('point'))).toHaveLength(12)
   })
 
+  test('of LibreOffice with tiers, footnotes, bullets of a symbol font and a row parted by the end of a page', async () => {
+    const tree = treeIn(await pdfDraft(fixture('harbour.pdf')))
+    expect(outline(tree)).toEqual(HARBOUR)
+    expect(leftOut(tree)).toEqual([
+      'Mooring lines are named after where they lead:',
+      'Mooring lines are named after where they lead: springs stop her from moving along it:',
+      'Higher tier only',
+      'Students should know that:',
+      'A sketch will do',
+      'A wharf of timber counts as a quay here.',
+      'Of the tide, not of the day.',
+    ])
+  })
+
+  test('of TeX with headings over two columns, real hyphens, ligatures, footnotes, columns of objectives', async () => {
+    const tree = treeIn(await pdfDraft(fixture('layouts.pdf')))
+    const lines = outline(tree)
+    expect(tree.title).toBe('Harbour Studies')
+    // Every number once, in order, though the columns stand side by side and the table goes over a page.
+    const refs = tree.lines.flatMap(({ role, ref }) => (role === 'out' ? [] : [ref]))
+    const counted = (topic: number, most: number) =>
+      Array.from({ length: most }, (_, i) => `${topic}.${i + 1}`)
+    expect(refs).toEqual([
+      '1', '1.1', '1.2(a)', '1.2(b)(i)', '1.2(b)(ii)', '1.3', '1.4',
+      '2', ...counted(2, 8), '3', ...counted(3, 8), '4', ...counted(4, 23),
+    ]) // prettier-ignore
+    for (const line of [
+      'point 1.1 A quay wall holds back the ground behind it.',
+      'point 1.3 Fenders of a soft and flexible stuff keep the hull off the wall, and a difficult fit is made with fifty small ones.',
+      'point 2.1 A channel is dredged where silt would fill it; short-term works are done by a hired dredger.',
+      'point 2.2 The depth of the channel is given at low-water, the level from which charts are measured.',
+      'point 2.3 Buoys are anchored to a heavy sinker, and their movement is watched.',
+      'topic 3 Weather',
+      'point 3.8 A harbour master may close the port in a gale.',
+      'point 4.3 A container is a box of a standard size that goes from ship to lorry unopened.',
+      'point 4.8 Cargo is lashed so that it cannot shift.',
+      'point 4.23 A berth is booked ahead.',
+    ])
+      expect(lines).toContain(line)
+    expect(tree.lines.map(({ text }) => text).join()).not.toMatch(
+      /Page \d of|Harbour Board|second draft/,
+    )
+    expect(leftOut(tree)).toContain('A quay of timber is called a wharf in some ports.')
+    expect(tree.lines.find(({ text }) => text === 'Rope, cork or rubber.')?.why).toBe('A footnote')
+  })
+
   test('of forty pages has every point of every page', async () => {
     const tree = treeIn(await pdfDraft(fixture('forty-pages.pdf')))
     const points = tree.lines.filter(({ role }) => role === 'point')
@@ -60,6 +110,10 @@ describe('a PDF', () => {
 })
 
 describe('a Word file', () => {
+  test('with tiers, sub-points and bullets of a symbol font', async () => {
+    expect(outline(treeIn(await answerDocx(fixture('harbour.docx'), 'A file')))).toEqual(HARBOUR)
+  })
+
   test('of the docx library', async () => {
     const tree = treeIn(await answerDocx(new Uint8Array(await coastDocument()), 'A file'))
     expect(tree.title).toBe('Coasts')

@@ -52,6 +52,11 @@ describe('text', () => {
       gives: ['point 1.1 Limpets graze.', 'point 1.2 A | B'],
     },
     {
+      why: 'for whom points are is said within a topic; whole tiers are topics',
+      source: '# Foundation tier\n1. Waves come.\n\nHigher tier only\n\n2. Sand goes.',
+      gives: ['topic Foundation tier', 'point 1.1 Waves come.', 'point 1.2 Sand goes.'],
+    },
+    {
       why: 'a quantity is no number',
       source: '2.5 cm of rain fell.',
       gives: ['point 1.1 2.5 cm of rain fell.'],

@@ -3,11 +3,13 @@ import { readHeadingWord } from '../marks'
 import { tableBlocks, type CellText, type TableRow } from '../tables'
 import type { Block, DraftWarning, Place } from '../types'
 import { inReadingOrder } from './columns'
+import { footnotesOf } from './footnotes'
 import { furnitureOf } from './furniture'
-import { paragraphsOf, printOf, type Paragraph, type Print } from './paragraphs'
+import { goesOnWith, joinedTable, type ReadTable } from './over-pages'
+import { joined, paragraphsOf, printOf, type Paragraph, type Print } from './paragraphs'
 import { ruledTables, type RuledTable } from './ruled-tables'
 import { segmentsOf } from './segments'
-import type { Line, PdfPage } from './types'
+import type { Line, PdfPage, Segment } from './types'
 export type { PdfItem, PdfPage, PdfRule } from './types'
 
 export interface PdfBlocks {
@@ -21,12 +23,13 @@ export interface PdfBlocks {
 export function pdfBlocks(pages: readonly PdfPage[], beside: readonly PdfPage[] = []): PdfBlocks {
   const all = [...pages, ...beside].map((page) => ({ page, segments: segmentsOf(page) }))
   const { isFurniture, heads } = furnitureOf(all)
-  const read = pages.map((page) => {
+  const read = pages.map((whole) => {
+    const { page, notes } = footnotesOf(whole, isFurniture)
     const { tables, outside } = ruledTables(page)
     const lines = inReadingOrder(
       segmentsOf({ ...page, items: outside }).filter((segment) => !isFurniture(segment)),
     )
-    return { page, tables, lines }
+    return { page, tables, lines, notes }
   })
   const every = read.flatMap(({ lines }) => lines)
   const print = printOf(every)
@@ -41,17 +44,33 @@ export function pdfBlocks(pages: readonly PdfPage[], beside: readonly PdfPage[] 
     blocks.push(...paragraphsOf(waiting, print).map((paragraph) => blockOf(paragraph, levelOf)))
     waiting = []
   }
+  // The last table so far, for as long as nothing stands below it.
+  let open: ReadTable | undefined
+  const endTable = () => {
+    if (open) blocks.push(...tableBlocks(open.rows))
+    open = undefined
+  }
   for (const { page, tables, lines } of read) {
     let rest = lines
-    for (const table of tables) {
-      waiting.push(...rest.filter(({ y }) => y < table.top))
-      rest = rest.filter(({ y }) => y >= table.top)
+    for (const { top, xs, rows } of tables) {
+      const table = { top, xs, rows: rowsOf(rows, page, print) }
+      const above = rest.filter(({ y }) => y < top)
+      rest = rest.filter(({ y }) => y >= top)
+      if (open && above.length === 0 && goesOnWith(open, table)) {
+        open = joinedTable(open, table, print.words)
+        continue
+      }
+      endTable()
+      waiting.push(...above)
       flush()
-      blocks.push(...tableBlocks(rowsOf(table, page, print)))
+      open = table
     }
+    if (rest.length > 0) endTable()
     waiting.push(...rest)
   }
+  endTable()
   flush()
+  blocks.push(...read.flatMap(({ notes }) => notes.flatMap((note) => noteBlock(note, print))))
   const dropped = heads.slice(0, 3).map((head) => `“${head.slice(0, 60)}”`)
   return {
     blocks,
@@ -126,7 +145,24 @@ function headingLevels(lines: readonly Line[], tables: readonly RuledTable[]) {
   }
 }
 
-function rowsOf({ rows }: RuledTable, { number }: PdfPage, print: Print): TableRow[] {
+/** It stands at the end, left out: what it says belongs to a point, and is none. */
+function noteBlock(lines: readonly Segment[], { words }: Print): Block[] {
+  const [first] = lines
+  const text = lines.reduce((sum, { text: next }) => joined(sum, next, words), '')
+  return first
+    ? [
+        {
+          as: 'text',
+          text,
+          level: 0,
+          place: { kind: 'page', number: first.page },
+          out: 'A footnote',
+        },
+      ]
+    : []
+}
+
+function rowsOf(rows: RuledTable['rows'], { number }: PdfPage, print: Print): TableRow[] {
   return rows.map((cells) => ({
     place: { kind: 'page', number },
     cells: cells.map((items): CellText[] => {

@@ -26,9 +26,10 @@ export function inReadingOrder(segments: readonly Segment[]): Line[] {
     }
     band = []
   }
+  const spans = spanningHeadings(segments, gutter)
   // What crosses the gutter, such as a title, is read before what is below it.
   for (const segment of segments) {
-    if (crosses(segment, gutter)) {
+    if (crosses(segment, gutter) || spans.has(segment)) {
       endBand()
       lines.push({ ...segment, left, right })
     } else band.push(segment)
@@ -40,6 +41,25 @@ export function inReadingOrder(segments: readonly Segment[]): Line[] {
 /** A line that is a little too long for its column only reaches into the gap. */
 const INTO = 12
 const crosses = ({ x0, x1 }: Segment, at: number): boolean => x0 < at - INTO && x1 > at + INTO
+
+/** Short headings over both columns: larger or bolder than the text, with nothing beside them in the other column. */
+function spanningHeadings(segments: readonly Segment[], gutter: number): Set<Segment> {
+  const [left, right] = [
+    segments.filter(({ x0, x1 }) => x0 + x1 < gutter * 2),
+    segments.filter(({ x0, x1 }) => x0 + x1 >= gutter * 2),
+  ]
+  const sizes = segments.map(({ size }) => size).sort((a, b) => a - b)
+  const usual = sizes[Math.floor(sizes.length / 2)] ?? 0
+  return new Set(
+    left.filter((segment) => {
+      const { y, size, bold } = segment
+      if (size < usual * 1.12 && !bold) return false
+      const below = left.find((other) => other.y > y + 1)
+      const end = below ? below.y - below.size * 0.5 : Infinity
+      return !right.some((other) => other.y > y - size * 1.4 && other.y < end)
+    }),
+  )
+}
 
 /** Where nearly nothing crosses and both sides have lines beside each other; undefined: one column. */
 function gutterOf(segments: readonly Segment[], left: number, right: number): number | undefined {

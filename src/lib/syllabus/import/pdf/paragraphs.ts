@@ -17,7 +17,15 @@ export interface Print {
 }
 
 export function printOf(lines: readonly Line[]): Print {
-  const words = new Set(lines.flatMap(({ text }) => text.toLowerCase().match(/[\p{L}-]+/gu) ?? []))
+  // The second half of a parted word is no word.
+  const words = new Set(
+    lines.flatMap(({ text }, i) => {
+      const whole = /\p{L}[-\u00ad]$/u.test(lines[i - 1]?.text ?? '')
+        ? text.replace(/^[\p{L}-]+/u, '')
+        : text
+      return whole.toLowerCase().match(/[\p{L}-]+/gu) ?? []
+    }),
+  )
   const steps = lines
     .flatMap((line, i) => {
       const before = lines[i - 1]
@@ -80,7 +88,10 @@ function beginsAnew(mark: Mark, first: Line, line: Line, ended: boolean, full: b
 /** A heading or a cell: a line of its own that does not reach across. */
 const isAlone = ({ x1, left, right }: Line): boolean => x1 < right - (right - left) * 0.3
 
-/** A hyphen at the end of a line stays where the document has the word with it elsewhere. */
+/**
+ * A hyphen at the end of a line stays where the document has the word with it elsewhere, or each half as a word of its
+ * own and never both in one: "low-|water".
+ */
 export function joined(text: string, next: string, words: ReadonlySet<string>): string {
   if (text === '') return next
   if (text.endsWith('\u00ad')) return text.slice(0, -1) + next
@@ -90,5 +101,7 @@ export function joined(text: string, next: string, words: ReadonlySet<string>): 
     return /[\p{L}\d][-–/]$/u.test(text) ? text + next : `${text} ${next}`
   const hyphened = `${start}-${end}`.toLowerCase()
   const plain = `${start}${end}`.toLowerCase()
-  return words.has(hyphened) && !words.has(plain) ? text + next : text.slice(0, -1) + next
+  if (words.has(plain)) return text.slice(0, -1) + next
+  const halves = [start, end].every((half) => half.length > 2 && words.has(half.toLowerCase()))
+  return words.has(hyphened) || halves ? text + next : text.slice(0, -1) + next
 }

@@ -3,6 +3,8 @@ import type { PdfItem, PdfPage, PdfRule } from './types'
 
 export interface RuledTable {
   readonly top: number
+  /** Where its columns begin and end. */
+  readonly xs: readonly number[]
   readonly rows: readonly (readonly (readonly PdfItem[])[])[]
 }
 
@@ -44,7 +46,7 @@ export function ruledTables({ items, rules, height }: PdfPage): {
           row.filter(({ x }) => x + 2 > xs[c]! && (x + 2 <= end || c === xs.length - 2)),
         )
     })
-    return [{ top: ys[0]!, rows }]
+    return [{ top: ys[0]!, xs, rows }]
   })
   return { tables, outside }
 }

@@ -36,7 +36,7 @@ function parts_(part: readonly PdfItem[], before: PdfItem, item: PdfItem): boole
 }
 
 /** Items by their lines; raised and lowered figures stay with the line that they belong to. */
-function baselines(items: readonly PdfItem[]): PdfItem[][] {
+export function baselines(items: readonly PdfItem[]): PdfItem[][] {
   const sorted = items
     .filter(({ text }) => text.trim() !== '')
     .sort((a, b) => a.y - b.y || a.x - b.x)
