@@ -21,7 +21,7 @@ const PREVENTERS = new Set(
   ),
 )
 
-/** Which tokens are under an odd number of negations, and by which word. "not only" does not. */
+/** Which tokens are under an odd number of negations, and by which word. "not only" and "not all" do not. */
 export function findNegations(
   tokens: readonly Token[],
   words: readonly string[],
@@ -75,7 +75,7 @@ function negatorLength(words: readonly string[], i: number, to: number): number 
   const next = i + 1 < to ? words[i + 1]! : ''
   if (NEGATORS.has(word)) {
     if (
-      (word === 'not' && (next === 'only' || next === 'just')) ||
+      (word === 'not' && (next === 'only' || next === 'just' || next === 'all')) ||
       (word === 'no' && next === 'matter' && words[i + 2] === 'how')
     )
       return 0

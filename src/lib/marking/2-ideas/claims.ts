@@ -139,6 +139,9 @@ function overlap(one: Occurrence, two: Occurrence): boolean {
   return one.at.some((a) => two.at.some((b) => a.from < b.to && b.from < a.to))
 }
 
+/** `not over 5 m` gives the value as a limit and does not deny it. */
+const LIMIT = new Set('over above under below exceed exceeding beyond past'.split(' '))
+
 function occurrenceAt(
   page: ReadPage,
   statement: Statement,
@@ -153,9 +156,12 @@ function occurrenceAt(
   // What is withdrawn counts for nothing, and what is denied says the opposite.
   const withdrawn = page.struck.subarray(from, to).some((s) => s === 2)
   // The denial stands in it or right before it; one further off is of something else in the clause.
-  const denied = page.negated
-    .subarray(from, to)
-    .some((n, k) => n === 1 && page.negatedBy[from + k]! >= from - 3)
+  const denied =
+    page.negated
+      .subarray(from, to)
+      .some((n, k) => n === 1 && page.negatedBy[from + k]! >= from - 3) &&
+    !LIMIT.has(page.tokens[from - 1]?.text ?? '') &&
+    page.tokens[from - 1]?.text !== 'than'
   return {
     statement: statement.index,
     strength: withdrawn ? 0 : strength,
