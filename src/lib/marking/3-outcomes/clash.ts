@@ -1,6 +1,7 @@
 import { isDirectionWord } from '../lexicon'
 import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
+import type { ReadyPoint } from '../2-ideas/ready'
 import type { Clash } from '../types'
 import type { Case } from './judge'
 import { crossedParts } from './crossed'
@@ -52,6 +53,7 @@ function turnedRound(
       )
         continue
       if (claim.idea?.loose && o.turned === 'opposite' && hasBoth(open, index, o)) continue
+      if (o.slots > 0 && ofAnother(open, index, o)) continue
       if (saidIn(claim, o.statement) || inReverse(open, claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
       // One word against another (erode for deposit) proves nothing without a second word of the idea.
@@ -68,6 +70,26 @@ function turnedRound(
 function hasBoth(open: Case, index: number, o: Occurrence): boolean {
   const own = new Set(open.topic.points[index]!.textKeys)
   return o.at.every(({ from }) => own.has(open.page.keys[from]!))
+}
+
+// The word in the place of this point's own (demand for supply) is itself said of this point, or the statement is about a point that asks for it.
+function ofAnother(
+  { page, topic, about }: Case,
+  index: number,
+  o: Occurrence,
+): boolean {
+  const own = topic.points[index]!.weights
+  const words = o.at.map(({ from }) => page.keys[from]!).filter((key) => !own.has(key))
+  const asks = ({ weights }: ReadyPoint) => words.some((key) => weights.has(key))
+  return (
+    words.length === 0 ||
+    topic.points.some(
+      (point, other) =>
+        other !== index &&
+        about.share(other, o.statement) >= about.share(index, o.statement) &&
+        asks(point),
+    )
+  )
 }
 
 // Rule 9: two ideas turned round in one statement are a reverse argument.
