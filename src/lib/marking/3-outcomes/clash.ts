@@ -73,11 +73,7 @@ function hasBoth(open: Case, index: number, o: Occurrence): boolean {
 }
 
 // The word in the place of this point's own (demand for supply) is itself said of this point, or the statement is about a point that asks for it.
-function ofAnother(
-  { page, topic, about }: Case,
-  index: number,
-  o: Occurrence,
-): boolean {
+function ofAnother({ page, topic, about }: Case, index: number, o: Occurrence): boolean {
   const own = topic.points[index]!.weights
   const words = o.at.map(({ from }) => page.keys[from]!).filter((key) => !own.has(key))
   const asks = ({ weights }: ReadyPoint) => words.some((key) => weights.has(key))
@@ -125,9 +121,42 @@ function isAbout(
     open.about.belongs(index, o.statement, 0.5)
   )
     return true
+  if (tellsSubject(open, index, claims, claim, o)) return true
   if (!open.about.belongs(index, o.statement, 0.9) || share < 0.3) return false
   const others = claims.filter((other) => other !== claim && saidIn(other, o.statement)).length
   return others > 0 || (o.content >= 2 && share >= 0.45)
+}
+
+/**
+ * What the point begins with, its subject or its condition, is told rightly beside it, and nothing of it is told that would fit
+ * another point better: no other point has as great a share said there, with nothing turned round.
+ */
+function tellsSubject(
+  open: Case,
+  index: number,
+  claims: readonly Claim[],
+  claim: Claim,
+  o: Occurrence,
+): boolean {
+  const [first] = claims
+  if (!first || first === claim || first.idea?.given || !saidIn(first, o.statement)) return false
+  if (!claims.every((other) => saidIn(other, o.statement) || turnedIn(other, o.statement)))
+    return false
+  const told = (of: readonly Claim[]) =>
+    of.filter((other) => saidIn(other, o.statement)).length / Math.max(1, of.length)
+  const own = told(claims)
+  return open.claims.every(
+    (others, p) =>
+      p === index ||
+      told(others) < own ||
+      others.some((other) => !saidIn(other, o.statement) && turnedIn(other, o.statement)),
+  )
+}
+
+function turnedIn(claim: Claim, statement: number): boolean {
+  return claim.occurrences.some(
+    (o) => o.sign === -1 && o.statement === statement && o.strength >= SAID,
+  )
 }
 
 function saidIn(claim: Claim, statement: number): boolean {
