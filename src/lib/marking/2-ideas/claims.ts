@@ -1,7 +1,7 @@
 import type { ReadPage } from '../1-statements/page'
 import type { Statement } from '../1-statements/statements'
 import { compareReactions, reactionIn } from '../quantities/chemistry'
-import { equationsIn } from '../quantities/equation-text'
+import { equationsIn, mayHold } from '../quantities/equation-text'
 import { valuesIn } from '../quantities/value-text'
 import { formulaNamed } from '../lexicon/formula'
 import type { IdeaMark } from '../types'
@@ -55,10 +55,10 @@ const OPERATOR =
 
 function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
   const found: Occurrence[] = []
-  for (const statement of page.statements) {
+  for (const statement of statementsWithSigns(page)) {
     const text = page.text.slice(statement.start, statement.end)
-    if (!OPERATOR.test(text)) continue
     if (point.equation) {
+      if (!mayHold(point.equation, page, statement)) continue
       const hits = equationsIn(point.equation, page.tokens, page.text, statement).map((hit) =>
         occurrenceAt(page, statement, hit.span, hit.right ? 1 : -1, 1),
       )
@@ -80,6 +80,18 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
   }
   return found
 }
+
+/** The statements that could be mathematics; most are not, and every equation asks. */
+function statementsWithSigns(page: ReadPage): readonly Statement[] {
+  const known = withSigns.get(page)
+  if (known) return known
+  const made = page.statements.filter(({ start, end }) =>
+    OPERATOR.test(page.text.slice(start, end)),
+  )
+  withSigns.set(page, made)
+  return made
+}
+const withSigns = new WeakMap<ReadPage, readonly Statement[]>()
 
 function values(point: ReadyPoint, page: ReadPage): Occurrence[] {
   return page.statements.flatMap((statement) =>

@@ -54,14 +54,29 @@ export class Finder {
     })
   }
 
-  /** The places in a statement where a wording is said: one for every place of a main word. */
-  wordingIn(wording: ReadyWording, statement: Statement): Piece[] {
-    const total = wording.units.reduce((sum, unit) => sum + unit.weight, 0)
-    const local = wording.units.map((unit) => within(this.hitsOf(unit), statement))
-    const anchors = anchorsOf(wording)
-    return anchors.flatMap((u) =>
-      local[u]!.flatMap((anchor) => this.around(wording, total, local, u, anchor) ?? []),
-    )
+  /** The places in a statement where a wording is said, at least so strongly: one for every place of a main word. */
+  wordingIn(
+    wording: ReadyWording,
+    statement: Statement,
+    least = wording.loose ? MIN_LOOSE : MIN_COVER,
+  ): readonly Piece[] {
+    let [total, there] = [0, 0]
+    const local: (readonly Hit[])[] = []
+    for (const unit of wording.units) {
+      const hits = within(this.hitsOf(unit), statement)
+      local.push(hits)
+      total += unit.weight
+      if (hits.length > 0) there += unit.weight
+    }
+    if (there < least * total) return NOWHERE
+    const pieces: Piece[] = []
+    for (const u of anchorsOf(wording)) {
+      for (const anchor of local[u]!) {
+        const piece = this.around(wording, total, local, u, anchor)
+        if (piece && piece.strength >= least) pieces.push(piece)
+      }
+    }
+    return pieces
   }
 
   /** Statements in which a main word of a wording stands: the only ones that can say it. */
@@ -131,10 +146,8 @@ export class Finder {
       directional ||= unit.directional
     }
     const chosen = [...placed.values()]
-    const strength = got / total
-    if (strength < (wording.loose ? MIN_LOOSE : MIN_COVER)) return undefined
     return {
-      strength: Math.min(1, strength),
+      strength: Math.min(1, got / total),
       opposites: chosen.filter((hit) => hit.sign === -1).length,
       slots: chosen.filter((hit) => hit.sign === -1 && hit.slot).length,
       denied: chosen.some((hit) => this.negatedAt(hit)),
@@ -289,7 +302,10 @@ function overlaps(one: Hit, two: Hit): boolean {
   return one.from < two.to && two.from < one.to && !(one.carried && two.carried)
 }
 
-function within(hits: readonly Hit[], { from, to }: Statement): Hit[] {
+const NOWHERE: readonly never[] = []
+
+function within(hits: readonly Hit[], { from, to }: Statement): readonly Hit[] {
+  if (hits.length === 0) return NOWHERE
   let low = 0
   let high = hits.length
   while (low < high) {
@@ -297,7 +313,7 @@ function within(hits: readonly Hit[], { from, to }: Statement): Hit[] {
     if (hits[middle]!.from < from) low = middle + 1
     else high = middle
   }
-  const found: Hit[] = []
-  for (let i = low; i < hits.length && hits[i]!.from < to; i += 1) found.push(hits[i]!)
-  return found
+  let end = low
+  while (end < hits.length && hits[end]!.from < to) end += 1
+  return end === low ? NOWHERE : hits.slice(low, end)
 }

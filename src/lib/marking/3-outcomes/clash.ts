@@ -3,6 +3,7 @@ import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { ReadyPoint } from '../2-ideas/ready'
 import type { Clash } from '../types'
+import { isDirectional } from '../words/relations'
 import type { Case } from './judge'
 import { crossedParts } from './crossed'
 import { rejectedBy } from './rejected'
@@ -53,7 +54,7 @@ function turnedRound(
       )
         continue
       if (claim.idea?.loose && o.turned === 'opposite' && hasBoth(open, index, o)) continue
-      if (o.slots > 0 && ofAnother(open, index, o)) continue
+      if (o.slots > 0 && ofAnother(open, index, claims, claim, o)) continue
       if (saidIn(claim, o.statement) || inReverse(open, claims, o.statement)) continue
       if (!isAbout(open, index, claims, claim, o)) continue
       // One word against another (erode for deposit) proves nothing without a second word of the idea.
@@ -72,19 +73,34 @@ function hasBoth(open: Case, index: number, o: Occurrence): boolean {
   return o.at.every(({ from }) => own.has(open.page.keys[from]!))
 }
 
-// The word in the place of this point's own (demand for supply) is itself said of this point, or the statement is about a point that asks for it.
-function ofAnother({ page, topic, about }: Case, index: number, o: Occurrence): boolean {
-  const own = topic.points[index]!.weights
-  const words = o.at.map(({ from }) => page.keys[from]!).filter((key) => !own.has(key))
-  const asks = ({ weights }: ReadyPoint) => words.some((key) => weights.has(key))
-  return (
-    words.length === 0 ||
-    topic.points.some(
-      (point, other) =>
-        other !== index &&
-        about.share(other, o.statement) >= about.share(index, o.statement) &&
-        asks(point),
-    )
+// The word in the place of this idea's own (demand for supply) belongs to another idea of the point, or the statement is about a point that asks for it.
+function ofAnother(
+  { page, topic, about }: Case,
+  index: number,
+  claims: readonly Claim[],
+  claim: Claim,
+  o: Occurrence,
+): boolean {
+  const keys = o.at.map(({ from }) => page.keys[from]!).filter((key) => !isDirectional(key))
+  const own = keysIn([claim])
+  const foreign = keys.filter((key) => !own.has(key))
+  const rest = keysIn(claims.filter((other) => other !== claim))
+  if (foreign.some((key) => rest.has(key))) return true
+  const asked = topic.points[index]!.weights
+  return topic.points.some(
+    ({ weights }, other) =>
+      other !== index &&
+      about.share(other, o.statement) >= about.share(index, o.statement) &&
+      foreign.some((key) => !asked.has(key)) &&
+      keys.every((key) => weights.has(key)),
+  )
+}
+
+function keysIn(claims: readonly Claim[]): ReadonlySet<string> {
+  return new Set(
+    claims.flatMap(({ idea }) =>
+      (idea?.parts ?? []).flat().flatMap(({ units }) => units.flatMap(({ keys }) => keys)),
+    ),
   )
 }
 

@@ -118,10 +118,9 @@ function placesOf(
 ): (readonly Range[])[] {
   const found = wordings.flatMap((wording) =>
     open.finder
-      .wordingIn(wording, statement)
+      .wordingIn(wording, statement, SAID)
       .filter(
         (piece) =>
-          piece.strength >= SAID &&
           piece.opposites === 0 &&
           !piece.denied &&
           !piece.denies &&

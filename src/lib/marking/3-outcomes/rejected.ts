@@ -18,9 +18,8 @@ export function rejectedBy(open: Case, index: number): ClashFound | undefined {
     for (const s of open.finder.statementsOf(wording)) {
       if (open.about.share(index, s) < 0.15) continue
       const statement = open.page.statements[s]!
-      for (const piece of open.finder.wordingIn(wording, statement)) {
-        if (piece.strength < CLASHES || piece.opposites > 0 || piece.denied !== piece.denies)
-          continue
+      for (const piece of open.finder.wordingIn(wording, statement, CLASHES)) {
+        if (piece.opposites > 0 || piece.denied !== piece.denies) continue
         if (piece.at.some(({ from }) => open.page.struck[from]! > 0 || open.bare[from])) continue
         if (!hasItsOwn(open, point, wording, piece)) continue
         if (!subjectFirst(open, wording, piece)) continue

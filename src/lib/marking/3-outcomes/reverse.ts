@@ -9,7 +9,10 @@ const CONDITION = /\b(?:when|whenever|if|as|with|than)\b|[↑↓⇧⇩]|->|→|�
  * two plain facts turned round are two wrong facts ("it gets more sand and becomes wider").
  */
 export function tellsRelation(page: ReadPage, statement: number): boolean {
+  const told = relations.get(page) ?? []
+  relations.set(page, told)
   const { start, end } = page.statements[statement]!
-  const said = page.text.slice(start, end)
-  return THE_THE.test(said) || CONDITION.test(said)
+  const said = () => page.text.slice(start, end)
+  return (told[statement] ??= THE_THE.test(said()) || CONDITION.test(said()))
 }
+const relations = new WeakMap<ReadPage, boolean[]>()

@@ -12,6 +12,8 @@ export class Subjects {
   readonly assertions: readonly Assertion[]
   /** For each assertion the points whose term is its subject. */
   private readonly owners: readonly ReadonlySet<number>[]
+  /** The same without those that a pronoun carries on. */
+  private readonly named: readonly ReadonlySet<number>[]
   private readonly firstOf: readonly number[]
   /** For each point the places of its term. */
   readonly places: readonly (readonly Hit[])[]
@@ -41,6 +43,7 @@ export class Subjects {
         if (a >= 0 && hit.from < this.assertions[a]!.subject.to) owners[a]!.add(point)
       }
     })
+    this.named = owners.map((points) => new Set(points))
     this.assertions.forEach((assertion, a) => {
       const before = this.assertions[a - 1]
       const near = before && assertion.statement - before.statement <= 1
@@ -82,6 +85,11 @@ export class Subjects {
   /** Is the point's own term the subject of the assertion? */
   owns(point: number, a: number): boolean {
     return this.owners[a]?.has(point) ?? false
+  }
+
+  /** Does the subject of the assertion name the point's term? */
+  names(point: number, a: number): boolean {
+    return this.named[a]?.has(point) ?? false
   }
 
   /** An idea whose words stand in two assertions with subjects of their own is hardly said: `… is louder, and a sound with …`. */

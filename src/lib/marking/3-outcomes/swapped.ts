@@ -24,14 +24,10 @@ export function swappedPartner(open: Case, index: number): ClashFound | undefine
       if (other === index) return false
       const own = termIndex(open.topic, other)
       if (own === undefined || point.ideas.length < 2) return false
-      const named = subjects.places[other]!.some(
-        (hit) => hit.from >= assertion.subject.from && hit.from < assertion.subject.to,
-      )
+      if (subjects.names(other, a)) return false
       // What both points have proves nothing.
       const says = saysOf(open.everyClaim[other]!, own, body)
-      return (
-        !named && says >= Math.min(2, point.ideas.length - 1) && says * 2 >= point.ideas.length - 1
-      )
+      return says >= Math.min(2, point.ideas.length - 1) && says * 2 >= point.ideas.length - 1
     })
     if (partner === undefined) continue
     return {

@@ -28,12 +28,14 @@ export function bestWindow(
   const point = open.topic.points[index]!
   const byStatement = claims.map(bucketed)
   const starts = new Set<number>()
-  for (const buckets of byStatement) {
-    for (const s of buckets.keys()) {
+  byStatement.forEach((buckets, c) => {
+    const least = point.drafted ? 0 : leastOf(claims[c]!)
+    for (const [s, occurrences] of buckets) {
+      if (!occurrences.some(({ strength }) => strength >= least)) continue
       starts.add(s)
       if (s > 0) starts.add(s - 1)
     }
-  }
+  })
   const wide = point.point.any !== undefined
   let best: { window: Window; value: number } | undefined
   for (const s of [...starts].sort((a, b) => a - b)) {
@@ -90,8 +92,7 @@ function readWindow(claims: readonly Claim[], here: Here, open: Case): Window {
     claims,
     counting.map((occurrences, c) => {
       const best = strongest(occurrences)
-      const least = claims[c]!.idea?.loose ? SAID_LOOSE : SAID
-      return best && best.strength >= least ? best : undefined
+      return best && best.strength >= leastOf(claims[c]!) ? best : undefined
     }),
     counting,
   )
@@ -132,11 +133,13 @@ function paidOnce(
     )
   chosen.forEach((o, c) => {
     if (!o || !isIdea(c) || !spent(o, c)) return
-    const least = claims[c]!.idea?.loose ? SAID_LOOSE : SAID
+    const least = leastOf(claims[c]!)
     chosen[c] = counting[c]!.find((other) => other.strength >= least && !spent(other, c))
   })
   return chosen
 }
+
+const leastOf = ({ idea }: Claim): number => (idea?.loose ? SAID_LOOSE : SAID)
 
 function covers(one: Occurrence, two: Occurrence): boolean {
   return two.at.every((b) => one.at.some((a) => a.from <= b.from && b.to <= a.to))

@@ -14,6 +14,12 @@ import { piecesIn } from './equation-pieces'
 import { arranged, runsOf, sidesOf, trimmedSide } from './equation-sides'
 import type { Piece } from './equation-words'
 
+interface Page {
+  readonly tokens: readonly Token[]
+  readonly keys: readonly string[]
+  readonly text: string
+}
+
 /** An equation point made ready: the relation and the words for each of its symbols. */
 export interface ReadyEquation {
   readonly relation: Relation
@@ -35,6 +41,33 @@ export function readyEquation(
   const [found] = relationsIn(tokens, text, whole, names)
   return found && { relation: found.relation, names }
 }
+
+/** Is every quantity of the equation named among the tokens, by a word of its name or a letter? Without that nothing can be found there. */
+export function mayHold(
+  { names }: ReadyEquation,
+  { tokens, keys, text }: Page,
+  { from, to }: { readonly from: number; readonly to: number },
+): boolean {
+  for (const [symbol, phrases] of names) {
+    const letter = symbol.toLowerCase()
+    const own = wordsOf(phrases)
+    let found = false
+    for (let i = from; i < to && !found; i += 1) {
+      const { start, end } = tokens[i]!
+      found = own.has(keys[i]!) || text.slice(start, end).toLowerCase().includes(letter)
+    }
+    if (!found) return false
+  }
+  return true
+}
+
+function wordsOf(phrases: readonly Phrase[]): ReadonlySet<string> {
+  const made =
+    words.get(phrases) ?? new Set(phrases.flatMap(({ slots }) => slots.map((s) => s.key)))
+  words.set(phrases, made)
+  return made
+}
+const words = new WeakMap<readonly Phrase[], ReadonlySet<string>>()
 
 export interface EquationFound {
   readonly right: boolean
