@@ -1,3 +1,4 @@
+import { isContractedNot } from '../lexicon'
 import type { Statement } from './statements'
 import type { Token } from './tokens'
 
@@ -5,12 +6,7 @@ import type { Token } from './tokens'
 const REACH = 9
 
 const NEGATORS = new Set(
-  'not no never without cannot cant nor none nothing nobody neither hardly barely scarcely nowhere w/o non lack lacks lacking absence'.split(
-    ' ',
-  ),
-)
-const CONTRACTED = new Set(
-  'dont doesnt didnt isnt arent wasnt werent wont wouldnt couldnt shouldnt hasnt havent hadnt aint neednt mustnt'.split(
+  'not no never without nor none nothing nobody neither hardly barely scarcely nowhere w/o non lack lacks lacking absence'.split(
     ' ',
   ),
 )
@@ -85,7 +81,7 @@ function negatorLength(words: readonly string[], i: number, to: number): number 
     if ((word === 'lack' || word === 'lacks' || word === 'absence') && next === 'of') return 2
     return 1
   }
-  if (word.endsWith("n't") || CONTRACTED.has(word)) return 1
+  if (isContractedNot(word)) return 1
   if (
     (word === 'rather' && next === 'than') ||
     (word === 'instead' && next === 'of') ||

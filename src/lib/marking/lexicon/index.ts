@@ -34,6 +34,15 @@ export const isDirectionWord = (word: string): boolean => directions.has(word)
 export const directionWords = (): readonly string[] => [...directions]
 export const isNegation = (word: string): boolean => negations.has(word) || word.endsWith("n't")
 
+const contracted = new Set(
+  'cannot cant dont doesnt didnt isnt arent wasnt werent wont wouldnt couldnt shouldnt hasnt havent hadnt aint neednt mustnt'.split(
+    ' ',
+  ),
+)
+/** A verb and its `not` in one word: doesn't, also without the apostrophe, and cannot. */
+export const isContractedNot = (word: string): boolean =>
+  word.endsWith("n't") || contracted.has(word)
+
 const american = new Map<string, string>()
 for (const row of rowsOf(spellings)) {
   const [british, ...others] = row.split('=').map((word) => word.trim())
@@ -81,9 +90,9 @@ for (const row of rowsOf(joinedData)) {
   forms.forEach((form, i) => {
     if (apart.has(form)) return
     if (!joinedKeys.has(form)) joinedKeys.set(form, key)
-    // A short stem may be another word (ate is stemmed to at); the stem of a kept-apart word belongs to several.
-    if (stems[i]!.length > 3 && own === undefined && !joinedKeys.has(stems[i]!))
-      joinedKeys.set(stems[i]!, key)
+    // A short stem may be another word (ate is stemmed to at, overate to over); the stem of a kept-apart word belongs to several.
+    const another = stops.has(stems[i]!) || directions.has(stems[i]!) || joinedKeys.has(stems[i]!)
+    if (stems[i]!.length > 3 && own === undefined && !another) joinedKeys.set(stems[i]!, key)
   })
 }
 /** The common key of forms that the stemmer leaves apart; asked with a word, then with its stem. */

@@ -1,10 +1,10 @@
 import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
-import { keptApart, joined, spelling } from '../lexicon'
+import { isContractedNot, keptApart, joined, spelling } from '../lexicon'
 
 /**
  * The key of a word: two surface forms have the same key where they are forms of the same word for an
  * examiner (erode, eroded, erosion), and different keys where they are different terms although the
- * stemmer joins them (solute, solution). Porter's stemmer decides, corrected by the lexicon.
+ * stemmer joins them (solute, solution). Porter's stemmer decides, corrected by the lexicon. `doesn't` has the key of `not`.
  */
 export function keyOf(surface: string): string {
   const kept = keys.get(surface)
@@ -19,6 +19,7 @@ export function keyOf(surface: string): string {
 const keys = new Map<string, string>()
 
 function makeKey(surface: string): string {
+  if (isContractedNot(surface)) return 'not'
   const word = spelling(possessor(surface))
   const apart = keptApart(word) ?? inflectedApart(word)
   if (apart !== undefined) return apart

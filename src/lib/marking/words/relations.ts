@@ -99,6 +99,18 @@ function table(): Table {
   return (made ??= build())
 }
 
+const AUXILIARIES = new Set(
+  'do does did can could will would is are was were be has have had should must'.split(' '),
+)
+
+// `does not let` is looked for by its `not`, as `doesn't let` has no other.
+function keysOfWords(words: string): string[] {
+  const keys = wordsForMatching(words).map((token) => ({ token, key: keyOfToken(token) }))
+  return keys
+    .filter(({ token }, i) => !(keys[i + 1]?.key === 'not' && AUXILIARIES.has(token.text)))
+    .map(({ key }) => key)
+}
+
 function build(): Table {
   const related = new Map<string, Map<string, Related>>()
   const phrases = new Map<string, string[][]>()
@@ -107,7 +119,7 @@ function build(): Table {
   const keysOf = (words: string) =>
     words
       .split(GAP)
-      .map((part) => wordsForMatching(part).map(keyOfToken))
+      .map(keysOfWords)
       .reduce<string[]>((all, part) => (all.length === 0 ? part : [...all, GAP, ...part]), [])
   const relate = (
     one: readonly string[],
