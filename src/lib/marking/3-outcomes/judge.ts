@@ -9,7 +9,7 @@ import { Aboutness } from './about'
 import { findClash, type ClashFound } from './clash'
 import { stepsInOrder } from './steps'
 import { doubted } from './doubt'
-import { rolesSwapped } from './roles'
+import { Roles } from './exchanged'
 import { Subjects } from './subjects'
 import { pointEvidence, surenessFrom } from './sureness'
 import { DOUBTED, DRAFT_FULL } from './thresholds'
@@ -54,19 +54,7 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
   const finder = new Finder(page)
   const bare = bareTokens(page)
   const subjects = new Subjects(page, topic, finder)
-  const swaps = new Map<string, boolean>()
-  // Things in each other's roles turn a statement round, and a second time right (`Saturn is smaller than Jupiter`).
-  const inRoles = (index: number, o: Occurrence): Occurrence => {
-    const a = subjects.at(o.at[0]!.from)
-    const assertion = subjects.assertions[a]
-    if (!assertion || o.content < 2) return o
-    const id = `${index} ${a}`
-    const swapped = swaps.get(id) ?? rolesSwapped(topic, topic.points[index]!, finder, assertion)
-    swaps.set(id, swapped)
-    if (!swapped) return o
-    const { turned: _, ...rest } = o
-    return o.sign === 1 ? { ...rest, sign: -1, turned: 'swapped' } : { ...rest, sign: 1 }
-  }
+  const roles = new Roles(topic, finder, subjects)
   const hedged = doubted(page)
   const sure = (o: Occurrence): Occurrence =>
     hedged.has(o.statement) && o.sign === 1 ? { ...o, strength: o.strength * DOUBTED } : o
@@ -89,12 +77,15 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
     everyClaim,
     pointsIn,
     claims: everyClaim.map((claims, index) =>
-      claims.map((claim) => ({
-        ...claim,
-        occurrences: claim.occurrences
-          .filter((o) => !subjects.isForeign(index, o))
-          .map((o) => (claim.kind === 'idea' ? inRoles(index, subjects.parted(sure(o))) : sure(o))),
-      })),
+      roles.inOrder(
+        index,
+        claims.map((claim) => ({
+          ...claim,
+          occurrences: claim.occurrences
+            .filter((o) => !subjects.isForeign(index, o))
+            .map((o) => (claim.kind === 'idea' ? subjects.parted(sure(o)) : sure(o))),
+        })),
+      ),
     ),
   }
 }

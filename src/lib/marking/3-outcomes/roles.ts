@@ -1,6 +1,6 @@
 import { assertionsIn, type Assertion } from '../1-statements/assertions'
 import { readPage, type ReadPage } from '../1-statements/page'
-import { Finder } from '../2-ideas/find'
+import { Finder, type Hit } from '../2-ideas/find'
 import type { ReadyPoint, ReadyTopic, Unit } from '../2-ideas/ready'
 import { isDirectional } from '../words/relations'
 import { isStopWord } from '../lexicon'
@@ -10,7 +10,7 @@ import { isVerb } from '../words/verbs'
 type Role = string
 
 const PREPOSITIONS = new Set(
-  'into to from by than under over above below beneath at as onto through towards'.split(' '),
+  'into to from by because due than under over above below beneath at as onto through towards'.split(' '),
 )
 const LIKE: Readonly<Record<string, string>> = {
   beneath: 'under',
@@ -79,13 +79,13 @@ function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
   return made
 }
 
-/** Rule 10: are two things of the point in each other's roles in this assertion of the page, and none in its own beside them? */
-export function rolesSwapped(
+/** Rule 10: two things of the point that stand in each other's roles in this assertion of the page, and not in their own as well; first the one that comes first. */
+export function swappedRoles(
   topic: ReadyTopic,
   point: ReadyPoint,
   finder: Finder,
   assertion: Assertion,
-): boolean {
+): readonly [Hit, Hit] | undefined {
   const { players } = rolesOf(topic, point)
   const { page } = finder
   const placed = players.flatMap(({ unit, role, assertion: own }) => {
@@ -98,20 +98,30 @@ export function rolesSwapped(
           h.from >= assertion.subject.from &&
           h.from < assertion.body.to,
       )
-    return hit ? [{ role, own, said: roleAt(page, assertion, hit.from) }] : []
+    return hit ? [{ hit, role, own, said: roleAt(page, assertion, hit.from) }] : []
   })
-  let swapped = 0
-  let straight = 0
-  for (let i = 0; i < placed.length; i += 1) {
-    for (let k = i + 1; k < placed.length; k += 1) {
-      const [one, two] = [placed[i]!, placed[k]!]
-      if (one.own !== two.own || one.role === two.role || one.said === NONE || two.said === NONE)
-        continue
-      if (one.said === two.role && two.said === one.role) swapped += 1
-      else if (one.said === one.role && two.said === two.role) straight += 1
-    }
-  }
-  return swapped > 0 && straight === 0
+  const pairs = placed.flatMap((one, i) =>
+    placed
+      .slice(i + 1)
+      .filter(
+        (two) =>
+          one.own === two.own &&
+          one.role !== two.role &&
+          one.said !== NONE &&
+          two.said !== NONE &&
+          one.hit.from !== two.hit.from,
+      )
+      .map((two) => [one, two] as const),
+  )
+  const straight = pairs.filter(([one, two]) => one.said === one.role && two.said === two.role)
+  const swapped = pairs.find(
+    ([one, two]) =>
+      one.said === two.role &&
+      two.said === one.role &&
+      !straight.some((pair) => pair.includes(one) || pair.includes(two)),
+  )
+  const hits = swapped?.map(({ hit }) => hit).sort((a, b) => a.from - b.from)
+  return hits && [hits[0]!, hits[1]!]
 }
 
 function roleAt(page: ReadPage, assertion: Assertion, i: number): Role {
@@ -122,8 +132,8 @@ function roleAt(page: ReadPage, assertion: Assertion, i: number): Role {
     if (page.tokens[k]!.kind === 'sign' || !isStopWord(word)) break
   }
   // `CO2 + H2O → glucose`: what goes in and what it turns into.
-  if (page.tokens[assertion.body.from]!.text === '->')
-    return i < assertion.subject.to ? 'done to' : 'into'
+  const arrow = arrowIn(page, assertion)
+  if (arrow !== undefined) return i < arrow ? 'done to' : 'into'
   if (
     !compares(page, assertion) &&
     EQUATES.test(page.tokens[assertion.body.from]!.text) &&
@@ -135,19 +145,25 @@ function roleAt(page: ReadPage, assertion: Assertion, i: number): Role {
   return before ? 'doer' : 'done to'
 }
 
+function arrowIn(page: ReadPage, { subject, body }: Assertion): number | undefined {
+  for (let i = subject.from; i < body.to; i += 1) if (page.tokens[i]!.text === '->') return i
+  return undefined
+}
+
 function compares(page: ReadPage, { subject, body }: Assertion): boolean {
   for (let i = subject.from; i < body.to; i += 1) if (page.tokens[i]!.text === 'than') return true
   return false
 }
 
+const PARTICIPLE =
+  /(?:ed|en|wn|ung|ept|elt|ade|aid|old|ught|ound|orn|ent|uilt)$|^(?:cut|done|fed|gone|heard|held|hit|led|lost|met|put|read|run|sent|set|shed|shot|shut|split|spun|stuck|struck|swum|won)$/
 const BE = new Set(['is', 'are', 'was', 'were', 'be', 'been', 'being', 'get', 'gets', 'got'])
 
 function passive(page: ReadPage, { body }: Assertion): boolean {
   for (let i = body.from; i < Math.min(body.to, body.from + 3); i += 1) {
     if (!BE.has(page.tokens[i]!.text)) continue
     for (let k = i + 1; k < Math.min(body.to, i + 3); k += 1) {
-      if (/(?:ed|en|wn|ung|ept|elt|ade|aid|old|ught|ound|orn)$/.test(page.tokens[k]!.text))
-        return true
+      if (PARTICIPLE.test(page.tokens[k]!.text)) return true
     }
   }
   return false
