@@ -29,7 +29,10 @@ export function assertionsIn(page: ReadPage, statement: Statement): Assertion[] 
         token.kind === 'sign' &&
         (RELATES.has(token.text) || (token.text === '-' && token.apart))
       ) {
-        if (!taken && i > clauseStart) {
+        if (token.text === ':' && introduces(page, clauseStart)) {
+          clauseStart = i + 1
+          taken = false
+        } else if (!taken && i > clauseStart) {
           starts.push({ at: clauseStart, verb: i })
           taken = true
         }
@@ -55,6 +58,11 @@ export function assertionsIn(page: ReadPage, statement: Statement): Assertion[] 
     carries: !hasContent(page, at, verb),
   }))
 }
+
+// `… where they meet: the one sinks`: a colon after such a clause says nothing of it.
+const OPENS = new Set(['where', 'when', 'if', 'as', 'because', 'since', 'while'])
+const introduces = (page: ReadPage, clauseStart: number): boolean =>
+  OPENS.has(page.tokens[clauseStart]!.text)
 
 function hasContent(page: ReadPage, from: number, to: number): boolean {
   for (let i = from; i < to; i += 1) {

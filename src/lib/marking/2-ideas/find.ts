@@ -45,7 +45,10 @@ export class Finder {
     return this.candidates(idea).flatMap((index) => {
       const statement = this.page.statements[index]!
       const options = idea.parts.map((part) =>
-        fullest(part.flatMap((wording) => this.wordingIn(wording, statement))),
+        inPlace(
+          fullest(part.flatMap((wording) => this.wordingIn(wording, statement))),
+          this.page,
+        ),
       )
       const found = combined(options, this.page)
         .filter((piece) => !saysSomethingElse(piece))
@@ -268,6 +271,14 @@ function fullest(pieces: readonly Piece[]): readonly Piece[] {
           piece.at.every((a) => other.at.some((b) => b.from <= a.from && a.to <= b.to)),
       ),
   )
+}
+
+// Another thing (`client` for `server`) only takes a word's place where the word itself does not stand in the clause.
+function inPlace(pieces: readonly Piece[], page: ReadPage): readonly Piece[] {
+  if (pieces.every(({ slots }) => slots === 0)) return pieces
+  const clauseOf = ({ at }: Piece) => page.clauseOf[at[0]!.from]
+  const own = new Set(pieces.filter(({ opposites }) => opposites === 0).map(clauseOf))
+  return pieces.filter((piece) => piece.slots === 0 || !own.has(clauseOf(piece)))
 }
 
 const binds = (unit: Unit) => unit.directional || unit.near
