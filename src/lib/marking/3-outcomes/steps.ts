@@ -33,6 +33,7 @@ export function stepsInOrder(
   const [odd] = left.flat()
   if (!odd || chain.length === 0) return { said }
   const neighbour = chain.find((p) => p.step > odd.step) ?? chain[chain.length - 1]!
+  if (orderInDoubt(page, odd.o, neighbour.o)) return { said }
   const [first, second] = odd.step < neighbour.step ? [odd, neighbour] : [neighbour, odd]
   return {
     said,
@@ -43,6 +44,17 @@ export function stepsInOrder(
       against: `${plainIdea(claims[first.step]!.label)}; then ${plainIdea(claims[second.step]!.label)}`,
     },
   }
+}
+
+/** Words that put a step in another place of the order than it has on the page, in ways that `timeOf` does not always read. */
+const OTHERWISE =
+  /\b(?:earlier|previously|beforehand|in between|between (?:these|those|them)|at the (?:end|start|beginning)|last of all|end(?:s|ed)? up|second|third|fourth|fifth|only (?:\w+ ){0,4}after|19\d\d|1[0-8]\d\d|20\d\d|january|february|march|april|may|june|july|august|september|october|november|december)\b/iu
+
+// Where the page orders two steps in such words, it is not plain that their order is wrong.
+function orderInDoubt(page: ReadPage, one: Occurrence, two: Occurrence): boolean {
+  const [first, last] = [one.statement, two.statement].sort((a, b) => a - b)
+  const [from, to] = [page.statements[first!]!, page.statements[last!]!]
+  return OTHERWISE.test(page.text.slice(from.start, to.end))
 }
 
 // Longest by number of steps, then by strength, then the earliest: each step at most once, times rising, no words used twice.
@@ -87,7 +99,11 @@ function timeOf(page: ReadPage, o: Occurrence): number {
   const statement = page.statements[o.statement]!
   if (statement.number !== undefined) return FAR * statement.number + last
   const clause = page.clauseOf[first]!
-  let time = last - FAR * backwards(page, first) - NEARBY * causesBehind(page, statement, first)
+  let time =
+    last -
+    FAR * backwards(page, first) -
+    NEARBY * causesBehind(page, statement, first) +
+    FAR * ordinalAt(page, first)
   for (let i = statement.from; i < statement.to; i += 1) {
     if (page.clauseOf[i] !== clause) continue
     const word = page.tokens[i]!.text
@@ -100,7 +116,10 @@ function timeOf(page: ReadPage, o: Occurrence): number {
     if (i > last && word === 'before' && (next === 'anything' || next === 'everything')) {
       time -= 2 * FAR * FAR
     }
-    const isLast = word === 'last' && (i + 1 >= statement.to || /^(?:of|thing|\.)$/.test(next))
+    const isLast =
+      (word === 'last' && (i + 1 >= statement.to || /^(?:of|thing|\.)$/.test(next))) ||
+      (word === 'end' && page.tokens[i - 1]?.text === 'the' && page.tokens[i - 2]?.text === 'at')
+    if (word === 'earlier' || word === 'beforehand' || word === 'previously') time -= FAR
     if (word === 'finally' || word === 'lastly' || isLast) time += FAR * FAR
     if (word === 'first' && i > statement.from) time -= FAR * FAR
   }
@@ -120,6 +139,26 @@ const NEARBY = 40
 const FAR = 100_000
 const POINTS_BACK = new Set(['that', 'this', 'which', 'any', 'anything', 'everything', ','])
 const CAUSES = new Set(['because', 'once'])
+
+const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth']
+
+// `Third, … The second is to …`: the last ordinal that opens a clause, up to token `at`, within the last statements; what has none goes on from it.
+function ordinalAt(page: ReadPage, at: number): number {
+  const statement = page.statementOf[at]!
+  const from = page.statements[Math.max(0, statement - 5)]!.from
+  for (let i = at; i >= from; i -= 1) {
+    const ordinal = ORDINALS.indexOf(page.tokens[i]!.text)
+    const own = page.statements[page.statementOf[i]!]
+    if (ordinal < 0 || !own) continue
+    const k = page.tokens[i - 1]?.text === 'the' ? i - 1 : i
+    if (
+      /^(?:,|is|you|we|i|the|step|thing)$/.test(page.tokens[i + 1]?.text ?? '') &&
+      opensClause(page, own, k)
+    )
+      return ordinal
+  }
+  return 0
+}
 
 // How often the page has gone back in time by "before that" up to token `at`, within the last statements.
 function backwards(page: ReadPage, at: number): number {
