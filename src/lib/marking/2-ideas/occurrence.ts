@@ -59,7 +59,9 @@ export function combined(options: readonly (readonly Piece[])[], page: ReadPage)
       continue
     }
     const pairs: { one: Piece; two: Piece; apart: number }[] = whole.flatMap((one) =>
-      part.map((two) => ({ one, two, apart: spread(one, two, page) })),
+      part
+        .filter((two) => !turnsItself(one, two))
+        .map((two) => ({ one, two, apart: spread(one, two, page) })),
     )
     whole = pairs
       .filter(({ one, two, apart }) => !pairs.some((p) => boundNearer(p, one, two, apart)))
@@ -68,6 +70,16 @@ export function combined(options: readonly (readonly Piece[])[], page: ReadPage)
       .slice(0, MOST)
   }
   return whole ?? []
+}
+
+// One word for two parts, and for one of them as its opposite, says neither.
+function turnsItself(one: Piece, two: Piece): boolean {
+  return (
+    one.slots + two.slots > 0 &&
+    one.at.length === 1 &&
+    two.at.length === 1 &&
+    one.at[0]!.from === two.at[0]!.from
+  )
 }
 
 // `slow at first and then faster`: at first goes with slow, not with faster.
