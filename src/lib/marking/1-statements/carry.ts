@@ -11,6 +11,12 @@ export interface Carried {
 }
 
 const PRONOUNS = new Set('it they this these those its their he she'.split(' '))
+/** Words that open a clause beside the main one. */
+const SUBORDINATE = new Set(
+  'when whenever where because if as since while although though until unless after before once which who that'.split(
+    ' ',
+  ),
+)
 /** Words of a subject that are carried on at the most. */
 const MOST = 4
 
@@ -34,6 +40,8 @@ export function carriedSubjects(page: ReadPage): Carried[] {
       !statement.bullet
     )
       heading = []
+    // What the next statement's pronoun stands for: the subject of a main clause, where there is one.
+    let main: readonly string[] | undefined
     for (const { subject: range, body, carries } of assertionsIn(page, statement)) {
       for (const at of objectPronouns(page, body.from, body.to))
         for (const key of object) carried.push({ at, key })
@@ -43,15 +51,20 @@ export function carriedSubjects(page: ReadPage): Carried[] {
         for (const at of pronounsIn(page, range.from, range.to))
           for (const key of subject) carried.push({ at, key })
         subject = subjectKeys(page, range.from, range.to)
+        if (!SUBORDINATE.has(page.tokens[range.from]!.text)) main = subject
         continue
       }
       const imperative =
-        range.from === range.to && range.from === statement.from && !statement.bullet
+        range.from === range.to &&
+        range.from === statement.from &&
+        !statement.bullet &&
+        !PRONOUNS.has(page.tokens[range.from]!.text)
       if (imperative && !opensWithCorrection(page.tokens, statement)) continue
       const from = statement.bullet && heading.length > 0 ? heading : subject
       const at = pronounsIn(page, range.from, Math.max(range.to, range.from + 1))[0] ?? range.from
       for (const key of from) carried.push({ at, key })
     }
+    subject = main ?? subject
   }
   return carried
 }
