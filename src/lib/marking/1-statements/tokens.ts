@@ -12,8 +12,9 @@ export interface Token extends Span {
 
 // One alternative a kind, tried in this order. `w/` and `b/c` are whole shorthand words although a
 // slash otherwise divides; digits after letters belong to the word (CO2, IPv4).
+// After a sign `w/` may be a quotient, but not before a word.
 const PIECE =
-  /(?<break>\r\n|[\n\r\u2028\u2029])|(?<space>[^\S\n\r\u2028\u2029]+)|(?<short>(?<![=*/+^(]\s?)\b(?:w\/o(?=\s)|w\/(?=\s|[a-z]{3})|b\/c(?=\s)))|(?<word>\p{L}[\p{L}\p{M}\p{Nd}\u2080-\u2089]*(?:['’]\p{L}+)*)|(?<number>\d+(?:,\d{3})*(?:\.\d+)?|\.\d+)|(?<sign><?[-=–—]{1,3}>|~~|\+\/-|[\s\S])/gu
+  /(?<break>\r\n|[\n\r\u2028\u2029])|(?<space>[^\S\n\r\u2028\u2029]+)|(?<short>\bw\/o(?=\s)|\bw\/(?=\s\p{L}[\p{L}\d\u2080-\u2089])|(?<![=*/+^(]\s?)\b(?:w\/(?=\s|[a-z]{3})|b\/c(?=\s)))|(?<word>\p{L}[\p{L}\p{M}\p{Nd}\u2080-\u2089]*(?:['’]\p{L}+)*)|(?<number>\d+(?:,\d{3})*(?:\.\d+)?|\.\d+)|(?<sign><?[-=–—]{1,3}>|~~|\+\/-|[\s\S])/gu
 
 const ARROWS = table<string>({
   '→': '->',

@@ -251,7 +251,17 @@ export class Finder {
       }
       if (!complete) continue
       const carried = start.carried ?? false
-      found.push({ from: start.from, to, strength: sure * strength, sign, near, slot, carried })
+      // `>` is no preposition.
+      const placed = near && this.page.tokens[start.from]!.kind !== 'sign'
+      found.push({
+        from: start.from,
+        to,
+        strength: sure * strength,
+        sign,
+        near: placed,
+        slot,
+        carried,
+      })
     }
     return found
   }

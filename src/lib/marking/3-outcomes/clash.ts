@@ -140,7 +140,7 @@ function isAbout(
   if (tellsSubject(open, index, claims, claim, o)) return true
   if (!open.about.belongs(index, o.statement, 0.9) || share < 0.3) return false
   const others = claims.filter((other) => other !== claim && saidIn(other, o.statement)).length
-  return others > 0 || (o.content >= 2 && share >= 0.45)
+  return others > 0 || (o.content >= 2 && share >= 0.45) || (!claim.idea?.loose && share >= 0.65)
 }
 
 /**

@@ -2,7 +2,7 @@ import { assertionsIn, type Assertion } from '../1-statements/assertions'
 import { readPage, type ReadPage } from '../1-statements/page'
 import { Finder, type Hit } from '../2-ideas/find'
 import type { ReadyPoint, ReadyTopic, Unit } from '../2-ideas/ready'
-import { isDirectional } from '../words/relations'
+import { isDirectional, knownPhraseAt, phraseKey } from '../words/relations'
 import { isStopWord } from '../lexicon'
 import { isVerb } from '../words/verbs'
 
@@ -52,20 +52,22 @@ function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
     .flatMap((statement) => assertionsIn(page, statement))
     .forEach((assertion, a) => {
       for (let i = assertion.subject.from; i < assertion.body.to; i += 1) {
-        const key = page.keys[i]!
+        const phrase = knownPhraseAt(page.keys, i)
+        const keys = phrase ?? [page.keys[i]!]
+        const key = phraseKey(keys)
         if (
           seen.has(key) ||
-          !point.weights.has(key) ||
+          keys.some((k) => !point.weights.has(k)) ||
           isDirectional(key) ||
-          isVerb(page.tokens[i]!.text)
+          (!phrase && isVerb(page.tokens[i]!.text))
         )
           continue
         const role = roleAt(page, assertion, i)
         if (role === NONE) continue
-        seen.add(key)
+        for (const k of [...keys, key]) seen.add(k)
         const unit = {
           phrase: key,
-          keys: [key],
+          keys,
           weight: 1,
           near: false,
           directional: false,
@@ -94,7 +96,7 @@ export function swappedRoles(
       .find(
         (h) =>
           h.sign === 1 &&
-          h.strength >= 0.95 &&
+          h.strength >= 0.9 &&
           h.from >= assertion.subject.from &&
           h.from < assertion.body.to,
       )
