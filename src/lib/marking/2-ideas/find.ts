@@ -45,10 +45,7 @@ export class Finder {
     return this.candidates(idea).flatMap((index) => {
       const statement = this.page.statements[index]!
       const options = idea.parts.map((part) =>
-        inPlace(
-          fullest(part.flatMap((wording) => this.wordingIn(wording, statement))),
-          this.page,
-        ),
+        inPlace(fullest(part.flatMap((wording) => this.wordingIn(wording, statement))), this.page),
       )
       const found = combined(options, this.page)
         .filter((piece) => !saysSomethingElse(piece))

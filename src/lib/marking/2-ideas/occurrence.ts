@@ -160,11 +160,24 @@ export function bestOfEachSign(found: readonly Occurrence[]): Occurrence[] {
 
 /** What a clause border adds to a distance, in tokens. */
 const CLAUSE = 4
+/** The same for a `than`: what stands behind it is the other thing. */
+const OTHER_SIDE = 6
 
 /** Tokens between two ranges; a clause border counts as several. */
 export function distance(one: Range, two: Range, page: ReadPage): number {
   const gap = one.from >= two.to ? one.from - two.to : Math.max(0, two.from - one.to)
-  return gap + Math.abs(page.clauseOf[one.from]! - page.clauseOf[two.from]!) * CLAUSE
+  const clauses = Math.abs(page.clauseOf[one.from]! - page.clauseOf[two.from]!)
+  const compared = gap < NEAR_BY && hasThan(page, one, two) ? OTHER_SIDE : 0
+  return gap + clauses * CLAUSE + compared
+}
+
+/** Further apart it makes no difference any more. */
+const NEAR_BY = 20
+
+function hasThan({ tokens }: ReadPage, one: Range, two: Range): boolean {
+  const [from, to] = one.from < two.from ? [one.to, two.from] : [two.to, one.from]
+  for (let i = from; i < to; i += 1) if (tokens[i]!.text === 'than') return true
+  return false
 }
 
 function spread(one: Piece, two: Piece, page: ReadPage): number {

@@ -10,7 +10,9 @@ import { isVerb } from '../words/verbs'
 type Role = string
 
 const PREPOSITIONS = new Set(
-  'into to from by because due than under over above below beneath at as onto through towards'.split(' '),
+  'into to from by because due than under over above below beneath at as onto through towards'.split(
+    ' ',
+  ),
 )
 const LIKE: Readonly<Record<string, string>> = {
   beneath: 'under',

@@ -528,6 +528,9 @@ rounded >< angular
 ^ maximum, greatest, highest, largest, biggest, upper limit >< minimum, smallest, lowest, lower limit
 ^ wide, wider, broad >< narrow, narrower
 ^ heavy, heavier >< light, lighter
+^ long, longer >< short, shorter
+^ thick, thicker >< thin, thinner
+^ deep, deeper >< shallow, shallower
 ^ dense, denser >< less dense
 ^ full >< empty
 ^ expand, get bigger, widen, stretch >< contract, narrow, compress, squeeze
