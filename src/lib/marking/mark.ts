@@ -9,7 +9,7 @@ import { recognise, type Learned } from './3-outcomes/recognise'
 import type { PointMark, Report, Span } from './types'
 
 /** Part of every report; it changes with every change that can change an outcome. */
-export const MARKER = '1.2.0'
+export const MARKER = '1.3.0'
 
 export interface MarkOptions {
   /** What was marked of the points before: accepted wordings, and refused ones. */
