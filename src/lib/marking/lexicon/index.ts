@@ -6,6 +6,7 @@ import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
 import { joined as joinedData } from './joined'
 import { keptApart as keptApartData } from './kept-apart'
 import { isKnownWord } from './known'
+import { lookAlikes as lookAlikesData } from './look-alikes'
 import { opposites } from './opposites'
 import { formulaRows } from './formula'
 import { plainWords } from './plain-words'
@@ -118,6 +119,19 @@ for (const row of rowsOf(soundAlikeData)) {
 }
 /** Words that are written for one another by slips that leave no doubt: beech for beach. */
 export const soundAlikes = (word: string): readonly string[] => alike.get(word) ?? []
+
+const lookingAlike = new Map<string, string[]>()
+for (const row of rowsOf(lookAlikesData)) {
+  const words = row.split(',').map((word) => word.trim())
+  for (const word of words) {
+    lookingAlike.set(word, [
+      ...(lookingAlike.get(word) ?? []),
+      ...words.filter((other) => other !== word),
+    ])
+  }
+}
+/** Other terms that a misspelling of the word may mean as well: meiosis for mitosis. */
+export const lookAlikes = (word: string): readonly string[] => lookingAlike.get(word) ?? []
 
 /** Groups of words and phrases that an examiner accepts for one another. An abbreviation that is also a word (AIDS) stays out. */
 export function synonymRows(): string[][] {

@@ -1,6 +1,13 @@
 import DoubleMetaphone from 'natural/lib/natural/phonetics/double_metaphone.js'
 import levenshtein from 'natural/lib/natural/distance/levenshtein_distance.js'
-import { isDirectionWord, isKnown, isStopWord, shorthandFor, soundAlikes } from '../lexicon'
+import {
+  isDirectionWord,
+  isKnown,
+  isStopWord,
+  lookAlikes,
+  shorthandFor,
+  soundAlikes,
+} from '../lexicon'
 import { initialsOf, looksLikeInitials } from './initials'
 import { keyOf } from './keys'
 
@@ -35,7 +42,10 @@ export function vocabularyOf(
   phrases: readonly string[] = [],
 ): Vocabulary {
   const initials = initialsOf(phrases, (word) => terms.has(word))
-  const own = entriesOf([...terms].filter((word) => word.length > 3))
+  const words = [...terms].filter((word) => word.length > 3)
+  // A term that is not of the topic is no less likely to be meant than the one that is.
+  const rivals = words.flatMap(lookAlikes).filter((word) => !terms.has(word))
+  const own = entriesOf([...words, ...new Set(rivals)])
   const general = entriesOf(common.filter((word) => word.length > 3 && !terms.has(word)))
   const generalWords = new Set(common)
   const corrections = new Map<string, string | undefined>()
@@ -45,6 +55,7 @@ export function vocabularyOf(
     const whole = own
       .filter(
         (entry) =>
+          terms.has(entry.word) &&
           entry.word.length > word.length + (word.length > 6 ? 0 : 1) &&
           entry.word.startsWith(word),
       )
@@ -129,6 +140,12 @@ function prefixed(longer: string, shorter: string): boolean {
   )
 }
 
+interface Near {
+  readonly word: string
+  readonly cost: number
+  readonly edits: number
+}
+
 function nearest(
   word: string,
   own: readonly Entry[],
@@ -136,8 +153,8 @@ function nearest(
 ): string | undefined {
   const letters = lettersOf(word)
   const sound = soundOf(word)
-  let best: { word: string; cost: number } | undefined
-  let rival: { word: string; cost: number } | undefined
+  let best: Near | undefined
+  let rival: Near | undefined
   const look = (entries: readonly Entry[], isOwn: boolean) => {
     for (const entry of entries) {
       const allowed = editsAllowed(Math.min(word.length, entry.word.length))
@@ -153,9 +170,9 @@ function nearest(
         edits - (alike ? 0.6 : 0) + (entry.word[0] === word[0] ? 0 : 0.5) + (isOwn ? 0 : 0.3)
       if (!best || cost < best.cost) {
         if (best && keyOf(best.word) !== keyOf(entry.word)) rival = best
-        best = { word: entry.word, cost }
+        best = { word: entry.word, cost, edits }
       } else if (keyOf(entry.word) !== keyOf(best.word) && (!rival || cost < rival.cost)) {
-        rival = { word: entry.word, cost }
+        rival = { word: entry.word, cost, edits }
       }
     }
   }
@@ -164,5 +181,8 @@ function nearest(
   if (!best) return undefined
   // As close to another word: no one can say which is meant.
   if (rival && rival.cost - best.cost < 0.25) return undefined
+  // Between two terms that look alike sound settles nothing.
+  if (rival && rival.edits <= best.edits && lookAlikes(best.word).includes(rival.word))
+    return undefined
   return best.word
 }
