@@ -1,7 +1,6 @@
 import { isDirectionWord } from '../lexicon'
 import type { Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
-import type { ReadyPoint } from '../2-ideas/ready'
 import type { Clash } from '../types'
 import { isDirectional } from '../words/relations'
 import type { Case } from './judge'
