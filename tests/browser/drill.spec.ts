@@ -31,7 +31,7 @@ test.describe('390 px, dark', () => {
     const first = await asked(page)
     expect(await page.content()).not.toContain(textOf(first))
     await sound(page)
-    await page.getByRole('button', { name: 'Show the answer' }).click()
+    await page.getByRole('button', { name: 'See the point' }).click()
     await expect(page.getByRole('note', { name: `Point ${first}` })).toContainText(textOf(first))
     await expect(page.getByText('It comes round again.', { exact: true })).toBeVisible()
     await sound(page)
@@ -98,7 +98,7 @@ test('from a marked page: the steps of a method are asked in order', async ({ pa
   await expect(page.getByRole('textbox')).toBeFocused()
   const step = page.getByRole('textbox', { name: 'Step 1 of 4' })
   for (let i = 0; i < topic.points.length && (await step.count()) === 0; i += 1) {
-    await page.getByRole('button', { name: 'Show the answer' }).click()
+    await page.getByRole('button', { name: 'See the point' }).click()
     await page.getByRole('button', { name: 'Go on' }).click()
     await expect(page.getByRole('textbox')).toBeFocused()
   }

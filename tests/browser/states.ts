@@ -232,7 +232,7 @@ export const afterMonths: readonly State[] = [
       await page.getByRole('textbox').waitFor()
     },
   },
-  { name: 'drill, marked', open: then(press('Show the answer'), sees('You wrote')) },
+  { name: 'drill, marked', open: then(press('See the point'), sees('You wrote')) },
   { name: 'drill, over', open: then(press('End it here'), sees('written in full')) },
   {
     name: 'tonight',
@@ -253,7 +253,7 @@ export const afterMonths: readonly State[] = [
     name: 'tonight, over',
     open: then(
       press('Go on'),
-      press('Show the answer'),
+      press('See the point'),
       press('End it here'),
       sees('written in full'),
     ),

@@ -26,7 +26,7 @@ test.describe('390 px, dark', () => {
     await answer.fill(topic.points[0]!.text)
     await page.keyboard.press('Control+Enter')
     await page.getByRole('button', { name: 'Go on' }).press('Enter')
-    await page.getByRole('button', { name: 'Show the answer' }).click()
+    await page.getByRole('button', { name: 'See the point' }).click()
     await expect(page.getByText('It comes round again.', { exact: true })).toBeVisible()
     await page.getByRole('button', { name: 'End it here' }).click()
     await expect(page.getByRole('heading', { name: 'Still does not come' })).toBeVisible()

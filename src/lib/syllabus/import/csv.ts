@@ -64,7 +64,8 @@ export function readTable(source: string): TableRead {
     },
   })
   if (refused) return { ok: false, ...refused }
-  if (rows.length === 0) return { ok: false, fault: 'The table is empty.' }
+  if (rows.length === 0)
+    return { ok: false, fault: 'The table is empty: look whether this is the file you meant.' }
   const named = usesByName(rows[0]!)
   return {
     ok: true,

@@ -41,7 +41,8 @@ export function treeFrom(
   if (!clean.some(({ role }) => role === 'point'))
     return {
       ok: false,
-      fault: 'No points were found: nothing here reads as a text, a list or a table.',
+      fault:
+        'No points were found: nothing here reads as a text, a list or a table. Paste the points instead, each on a line of its own.',
     }
   const tree = {
     title: title.replace(/\s+/g, ' ').trim().slice(0, 150) || 'My syllabus',
