@@ -18,12 +18,7 @@ export default ts.config(
       globals: { ...globals.browser, ...globals.node },
       parserOptions: {
         projectService: {
-          allowDefaultProject: [
-            'eslint.config.js',
-            'playwright.config.ts',
-            'svelte.config.js',
-            'static/theme.js',
-          ],
+          allowDefaultProject: ['eslint.config.js', 'playwright.config.ts', 'svelte.config.js'],
         },
         tsconfigRootDir: import.meta.dirname,
         extraFileExtensions: ['.svelte'],

@@ -3,6 +3,19 @@ import { svelteTesting } from '@testing-library/svelte/vite'
 import { defineConfig } from 'vitest/config'
 import { shippedSyllabi } from './src/cli/syllabus-plugin.ts'
 
+/**
+ * The libraries of every page, and small modules that import nothing, as one file: each further one costs a slow line a part of a round
+ * trip. Modules that import others stay outside: a group takes all that they import with it.
+ */
+const FRAME = new RegExp(
+  [
+    String.raw`/node_modules/(?:svelte|@sveltejs|esm-env|clsx|valibot|idb-keyval)/`,
+    String.raw`/src/lib/components/(?:demo-changed|download|draft-keeper|message-of|new-id|one-window|writing-clock)\.ts$`,
+    String.raw`/src/lib/recall/(?:by-time|day|demo|outcomes|papers|settings)\.ts$`,
+    String.raw`/src/lib/view/(?:addresses|taken|words|writing)\.ts$`,
+  ].join('|'),
+)
+
 export default defineConfig({
   plugins: [shippedSyllabi(), sveltekit()],
   build: {
@@ -10,6 +23,11 @@ export default defineConfig({
       // Who takes one thing from a room's index gets that one: no YAML parser on the pages that only read an idea.
       treeshake: {
         moduleSideEffects: (id) => !/\/src\/lib\/[a-z]+\/(?:[a-z0-9-]+\/)*[a-z-]+\.ts$/.test(id),
+      },
+      output: {
+        codeSplitting: {
+          groups: [{ name: 'frame', test: FRAME }],
+        },
       },
     },
   },

@@ -2,6 +2,7 @@
 import { createReadStream, realpathSync, statSync } from 'node:fs'
 import { extname, join, resolve, sep } from 'node:path'
 import { pipeline } from 'node:stream'
+import { createGzip } from 'node:zlib'
 
 /** @type {Readonly<Record<string, string>>} */
 const TYPES = {
@@ -104,9 +105,12 @@ function wantsPage({ headers }) {
  */
 function send(request, response, file, path) {
   const type = TYPES[extname(file).toLowerCase()] ?? 'application/octet-stream'
+  // As any host does, so that what is measured here is what a reader waits for.
+  const zipped = /^text|json|xml|yaml/.test(type) && acceptsGzip(request)
   response.writeHead(200, {
     'content-type': type,
-    'content-length': statSync(file).size,
+    ...(zipped ? { 'content-encoding': 'gzip' } : { 'content-length': statSync(file).size }),
+    vary: 'accept-encoding',
     // Names under immutable/ hold a hash of what is in them; every other file may change with the next build.
     'cache-control': path.startsWith('/_app/immutable/')
       ? 'max-age=31536000, immutable'
@@ -118,8 +122,12 @@ function send(request, response, file, path) {
   })
   if (request.method === 'HEAD') return response.end()
   // A reader that goes away, or a build that replaces the file meanwhile, ends this one answer only.
-  pipeline(createReadStream(file), response, () => undefined)
+  if (zipped) pipeline(createReadStream(file), createGzip(), response, () => undefined)
+  else pipeline(createReadStream(file), response, () => undefined)
 }
+
+/** @param {import('node:http').IncomingMessage} request */
+const acceptsGzip = ({ headers }) => /\bgzip\b(?!;q=0)/.test(String(headers['accept-encoding']))
 
 /**
  * @param {import('node:http').ServerResponse} response

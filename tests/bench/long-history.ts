@@ -1,4 +1,4 @@
-/** A syllabus of 60 topics and 2,000 checks of it, as records for the browser's storage. The same every time. */
+/** A syllabus of 60 topics and thousands of checks of it, as records for the browser's storage. The same every time. */
 import type { Outcome } from '../../src/lib/marking'
 import type { Check } from '../../src/lib/recall'
 import type { KeptSyllabus, Page } from '../../src/lib/store'
@@ -38,14 +38,14 @@ function numbers(seed: number): () => number {
 }
 
 /** Checks of every topic over the days before `nowMs`, getting better; each with a page of 300 words. */
-export function longHistory(nowMs: number): { checks: Check[]; pages: Page[] } {
+export function longHistory(nowMs: number, count = CHECKS): { checks: Check[]; pages: Page[] } {
   const next = numbers(7)
   const checks: Check[] = []
   const pages: Page[] = []
-  for (let i = 0; i < CHECKS; i += 1) {
+  for (let i = 0; i < count; i += 1) {
     const topic = topics[i % TOPICS]!
     const round = Math.floor(i / TOPICS)
-    const rounds = CHECKS / TOPICS
+    const rounds = count / TOPICS
     const known = 0.3 + (0.72 * round) / rounds
     const marks = topic.points.map(({ ref }) => ({
       ref,

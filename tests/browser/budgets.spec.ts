@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import type { BrowserContext } from '@playwright/test'
 import { expect, test } from './app'
-import { FIRST_LOADS, HEAVY, PIECES } from './budgets'
+import { FIRST_LOADS, FIRST_WORD, HEAVY, PIECES } from './budgets'
 
 interface Fetched {
   readonly path: string
@@ -21,17 +21,23 @@ const weighed = (path: string, body: Buffer): Fetched => ({
 /** The scripts, styles and pages that one address fetches, until nothing more comes. */
 async function firstLoad(context: BrowserContext, address: string): Promise<Fetched[]> {
   const page = await context.newPage()
-  const bodies: Promise<Fetched>[] = []
+  const bodies: Promise<Fetched | undefined>[] = []
   page.on('response', (response) => {
     const { pathname } = new URL(response.url())
     // A worker starts when the page is there, and has a budget of its own.
     if (!/\.(?:png|svg|webmanifest)$|\/workers\//.test(pathname))
-      bodies.push(response.body().then((body) => weighed(pathname, body)))
+      bodies.push(
+        response.body().then(
+          (body) => weighed(pathname, body),
+          // It came when the page was being closed.
+          () => undefined,
+        ),
+      )
   })
   await page.goto(address, { waitUntil: 'networkidle' })
   const fetched = await Promise.all(bodies)
   await page.close()
-  return fetched
+  return fetched.filter((one) => one !== undefined)
 }
 
 /** By the manifest of the build: what stands in the file at a path. */
@@ -92,4 +98,16 @@ test('every page of the app has a budget, and what is fetched later is within it
   // A word that stands nowhere would keep nothing out.
   for (const { words } of HEAVY)
     expect(built.filter(({ text }) => text.includes(words))).not.toEqual([])
+})
+
+test('the page that is written on waits for its document alone, and that is small', () => {
+  const html = readFileSync('build/check.html', 'utf8')
+  expect(html).toContain('<textarea')
+  // A style or a script of its own that is not a module would hold back the first paint.
+  expect(html.match(/<script[^>]*\bsrc=|<link(?![^>]*\bdisabled)[^>]*rel="?stylesheet/g)).toBeNull()
+  const document = built.filter(({ path }) => path === '/check.html')
+  const atOnce = built.filter(({ path }) => path !== '/check.html' && html.includes(`.${path}"`))
+  expect(atOnce.length).toBeGreaterThan(3)
+  expect(over('the page that is written on', FIRST_WORD.document, document)).toBe('')
+  expect(over('what it fetches at once', FIRST_WORD.fetchedAtOnce, atOnce)).toBe('')
 })

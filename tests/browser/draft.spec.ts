@@ -28,3 +28,30 @@ test('a page that is thrown away is gone, after one question', async ({ page }) 
   await page.goto(topic.check)
   await expect(writingPage(page)).toHaveValue('')
 })
+
+test('what is typed before the app is there goes on from the draft, and is kept', async ({
+  page,
+}) => {
+  await page.goto(topic.check)
+  await writingPage(page).fill('Waves come in')
+  await expect(page.getByText('Kept', { exact: true })).toBeVisible()
+
+  let letThrough = () => {}
+  const late = new Promise<void>((done) => (letThrough = done))
+  await page.route('**/*.js', async (route) => {
+    await late
+    await route.continue()
+  })
+  const opened = page.goto(topic.check)
+  await expect(writingPage(page)).toHaveValue('')
+  await expect(writingPage(page)).toBeFocused()
+  await page.keyboard.type('at an angle')
+  await expect(writingPage(page)).toHaveValue('at an angle')
+  letThrough()
+  await opened
+  await expect(page.getByRole('heading', { name: topic.title })).toBeVisible()
+  await expect(writingPage(page)).toHaveValue('Waves come in\nat an angle')
+  await expect(page.getByText('Kept', { exact: true })).toBeVisible()
+  await page.reload()
+  await expect(writingPage(page)).toHaveValue('Waves come in\nat an angle')
+})

@@ -22,6 +22,8 @@ async function openPage() {
   const user = userEvent.setup()
   const rendered = render(CheckPage)
   const page = await screen.findByRole('textbox', { name: 'Your page' })
+  // It can be written on before; what was written earlier is there when it can be marked.
+  await waitFor(() => expect(markButton()).toBeEnabled())
   return { user, page, ...rendered }
 }
 

@@ -8,7 +8,7 @@ import {
   type RecordOf,
   type Saving,
 } from '$lib/store'
-import { newId } from './new-check'
+import { newId } from './new-id'
 import { holdInWindow } from './one-window'
 
 interface Message {

@@ -3,7 +3,7 @@ import shipped from 'virtual:syllabi'
 import { listSyllabi, StoreError } from '$lib/store'
 import type { Settings, TopicPlace } from '$lib/recall'
 import type { Syllabus, Topic } from '$lib/syllabus'
-import { takenIds } from '$lib/view/shelf'
+import { takenIds } from '$lib/view/taken'
 
 /** A syllabus without its points: enough for every list, and nothing that a blank page may give away. */
 export interface Outline {

@@ -12,9 +12,12 @@ import { lastMarked } from './last-marked'
 import { learnedOf } from './learn'
 import { findTopic } from './library'
 import { markInWorker, type MarkRun } from './marker'
+import { messageOf } from './message-of'
 import { newCheck } from './new-check'
 import { readNow } from './now'
 import { askToKeepOnce } from './safe-keeping'
+
+export { messageOf }
 
 export interface DraftRun {
   /** The id of the check; `undefined` once it was stopped. Rejects with a plain message where it cannot be marked. */
@@ -62,9 +65,6 @@ export function markDraft(
   })
   return { promise, stop: () => stop() }
 }
-
-export const messageOf = (error: unknown): string =>
-  error instanceof Error ? error.message : String(error)
 
 /** A syllabus that was taken off the shelf and is checked after all is in use again, so that Today has the topic. */
 async function takeUp(syllabusId: string): Promise<void> {

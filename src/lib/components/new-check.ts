@@ -4,6 +4,9 @@ import type { Report } from '$lib/marking'
 import type { Draft, Page } from '$lib/store'
 import type { Topic } from '$lib/syllabus'
 import { countWords } from '$lib/view/writing'
+import { newId } from './new-id'
+
+export { newId }
 
 export interface Written {
   readonly draft: Draft
@@ -38,10 +41,4 @@ export function newCheck({ draft, topic, report, earlier, now }: Written): {
     ...(aways === undefined ? {} : { aways, awayMs: awayMs ?? 0 }),
   }
   return { check, page: { schema: 1, id, text, topic, report } }
-}
-
-/** `crypto.randomUUID` is missing where the app is served without https from another machine of the house. */
-export function newId(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(16))
-  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('')
 }

@@ -1,8 +1,8 @@
 /** Calendar days: the only place in this room that turns instants into dates. */
 import { Temporal } from 'temporal-polyfill'
+import type { Day } from './day'
 
-/** A calendar day of the ISO calendar, 'YYYY-MM-DD'. */
-export type Day = string
+export type { Day }
 
 /** The clock, as the caller reads it: milliseconds since 1970 UTC, and the IANA name of the time zone there. */
 export interface Now {
@@ -33,15 +33,6 @@ export const daysBetween = (from: Day, to: Day): number =>
 
 export const addDays = (day: Day, days: number): Day =>
   Temporal.PlainDate.from(day).add({ days }).toString()
-
-/** Whether a text is a day that exists, written 'YYYY-MM-DD'. */
-export function isDay(text: string): boolean {
-  try {
-    return Temporal.PlainDate.from(text, { overflow: 'reject' }).toString() === text
-  } catch {
-    return false
-  }
-}
 
 function known(zone: string): string {
   try {

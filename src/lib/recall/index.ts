@@ -3,7 +3,8 @@
  * any order and are never changed. The rules in words are in the Help page and the developers' guide.
  */
 export * from './types'
-export { addDays, dayAt, daysBetween, instantAt, isDay, type Day, type Now } from './days'
+export { isDay, type Day } from './day'
+export { addDays, dayAt, daysBetween, instantAt, type Now } from './days'
 export { DEMO_PREFIX, isDemoId, withoutDemo } from './demo'
 export {
   countedCheck,
@@ -15,7 +16,8 @@ export {
   type Decided,
   type Recall,
 } from './outcomes'
-export { byTime, checkTimeMs, dayOf, sessionsOf, type Session } from './sessions'
+export { byTime } from './by-time'
+export { checkTimeMs, dayOf, sessionsOf, type Session } from './sessions'
 export { explainStatus, runOf, statusOf, type StatusReason } from './status'
 export { gapShare, nextDate, type NextDate, type NextReason } from './next-date'
 export { marksOfToday, refToday } from './edited'

@@ -1,5 +1,5 @@
 /** Exam questions as they are typed, and what they come to once they are whole. */
-import { isDay, type Day } from './days'
+import { isDay, type Day } from './day'
 import type { PaperQuestion, WentWrong } from './papers'
 import { pointsOfToday } from './papers-totals'
 import type { TopicPlace } from './settings'

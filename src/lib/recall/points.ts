@@ -3,7 +3,8 @@ import type { Outcome } from '../marking/types'
 import type { Day } from './days'
 import { marksOfToday, refToday } from './edited'
 import type { PaperQuestion } from './papers'
-import { byTime, dayOf } from './sessions'
+import { byTime } from './by-time'
+import { dayOf } from './sessions'
 import type { Check } from './types'
 
 /** One time that a point was seen. */

@@ -1,4 +1,5 @@
 /** Checks of one topic -> its sessions: one for each calendar day in the student's own time zone. */
+import { byTime } from './by-time'
 import { dayAt, type Day, type Now } from './days'
 import { isFull, recallOf, type Recall } from './outcomes'
 import type { Check } from './types'
@@ -15,10 +16,6 @@ export interface Session {
 
 /** The calendar day of a check in the zone that it was made in: it never moves later, wherever it is read. */
 export const dayOf = (check: Check): Day => dayAt(check.atMs, check.zone)
-
-/** By time, then by id, so that the order in which records are stored never matters. */
-export const byTime = (a: Check, b: Check): number =>
-  a.atMs - b.atMs || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)
 
 /**
  * The sessions of one topic, oldest first. Gap checks are left out. A calendar day is one session however often it is

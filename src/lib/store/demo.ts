@@ -1,4 +1,5 @@
 /** The demo's records: put in and taken out in one transaction each, beside the user's own and never among them. */
+import { promisifyRequest } from 'idb-keyval'
 import {
   DEMO_PREFIX,
   defaultSettings,
@@ -65,6 +66,9 @@ export const removeDemo = (): Promise<void> => writing(takeOut)
 
 export const demoState = (): Promise<DemoState> =>
   reading(async (store) => {
+    // Asked on every page, of a history of thousands: its keys alone say that there is no demo.
+    const all = await promisifyRequest(store.getAllKeys())
+    if (!all.some((key) => isDemoId(idIn(String(key))))) return { loaded: false, written: 0 }
     const keys = demoKeys(await rawEntries(store))
     const written = keys.filter(
       (key) => (/^check\//.test(key) && !isDemoId(idIn(key))) || /^draft\//.test(key),

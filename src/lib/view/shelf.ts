@@ -1,5 +1,5 @@
 /** Every syllabus there is -> the shelf: those in use, those to look at, and topics whose syllabus is gone. */
-import { byTime, dayOf, type Check, type Day, type Settings } from '../recall'
+import { byTime, dayOf, type Check, type Day } from '../recall'
 import { counted } from './words'
 
 /** As much of a syllabus as the shelf needs. */
@@ -9,12 +9,6 @@ export interface Shelved {
   readonly shipped: boolean
   readonly topics: readonly { readonly id: string; readonly points: number }[]
 }
-
-/** The shipped syllabi that somebody works with: those they took; until they chose any, those they have checked. */
-export const takenIds = (
-  { syllabusIds }: Pick<Settings, 'syllabusIds'>,
-  checks: readonly Pick<Check, 'syllabusId'>[],
-): readonly string[] => syllabusIds ?? [...new Set(checks.map(({ syllabusId }) => syllabusId))]
 
 export interface Shelf<T> {
   readonly inUse: readonly T[]

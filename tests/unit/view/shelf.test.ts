@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Check } from '../../../src/lib/recall'
-import { formerTopics, shelfOf, sizeOf, takenIds } from '../../../src/lib/view/shelf'
+import { formerTopics, shelfOf, sizeOf } from '../../../src/lib/view/shelf'
+import { takenIds } from '../../../src/lib/view/taken'
 import { check } from '../store/records'
 
 const own = { id: 'own', title: 'Own', shipped: false, topics: [{ id: 'a', points: 1 }] }
