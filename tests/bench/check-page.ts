@@ -1,5 +1,5 @@
 /**
- * npm run bench:check: how soon the page that is written on can be written on, on a slow phone with a slow line, in Chromium with the
+ * npm run bench:browser -- tests/bench/check-page.ts: how soon the page that is written on can be written on, on a slow phone with a slow line, in Chromium with the
  * built app: the processor slowed four times (DevTools protocol, Emulation.setCPUThrottlingRate), the line 1.6 Mbit/s with 150 ms of
  * delay for each request (Network.emulateNetworkConditions; "slow 4G" of Lighthouse's documentation of throttling). Lighthouse's own
  * setting for browsers, which stands for the round trips of a connection as well, is harder: 562.5 ms and 1.44 Mbit/s.
