@@ -115,7 +115,7 @@ test('the list says by point what was learnt, by whom and when, and removes one'
   await user.click(screen.getByText(/^2 wordings/))
   const refs = screen.getAllByRole('heading', { level: 3 }).map(({ textContent }) => textContent)
   expect(refs).toEqual(['2.3', '2.10'])
-  expect(screen.getByText(/^Not enough, by your tutor, .*2001/)).toBeVisible()
+  expect(screen.getByText(/^Not enough, from your tutor, .*2001/)).toBeVisible()
   expect(screen.getByText(/^Accepted, by you/)).toBeVisible()
   await user.click(screen.getAllByRole('button', { name: /^Remove/ })[0]!)
   expect(onforget).toHaveBeenCalledWith(learned[1])

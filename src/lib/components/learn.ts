@@ -1,17 +1,19 @@
-/** What points learn from the marks that the student changes, and what of it the marker is told. */
-import type { Learned, MarkedWording, Outcome } from '$lib/marking'
+/** What points learn from the marks that the student and the tutor change, and what of it the marker is told. */
+import type { Learned, MarkedWording, Outcome, Report } from '$lib/marking'
 import type { Check } from '$lib/recall'
 import {
   forgetWording,
+  getPage,
   getSettings,
   keepWording,
+  latestWords,
   listLearned,
   type LearnedWording,
-  type Page,
+  type Returning,
 } from '$lib/store'
 import type { Topic } from '$lib/syllabus'
-import { wordingOf } from '$lib/view/learned'
-import { markInWorker } from './marker'
+import { overruled, wordingCounts, wordingOf } from '$lib/view/learned'
+import { markInWorker, openMarker, type OpenMarker } from './marker'
 import { readNow } from './now'
 
 /**
@@ -20,17 +22,25 @@ import { readNow } from './now'
  */
 export async function learnedOf(syllabusId: string, topic: Topic): Promise<Learned | undefined> {
   try {
-    if ((await getSettings()).learnsFromChanges === false) return undefined
-    const learned = new Map<string, MarkedWording[]>()
-    for (const wording of await listLearned({ syllabusId, topicId: topic.id })) {
-      const { text, credited } = wording
-      const ref = pointOf(topic, wording)?.ref
-      if (ref !== undefined) learned.set(ref, [...(learned.get(ref) ?? []), { text, credited }])
-    }
-    return learned.size > 0 ? Object.fromEntries(learned) : undefined
+    const settings = await getSettings()
+    const wordings = await listLearned({ syllabusId, topicId: topic.id })
+    return asLearned(
+      wordings.filter((one) => wordingCounts(one, settings)),
+      topic,
+    )
   } catch {
     return undefined
   }
+}
+
+function asLearned(wordings: readonly LearnedWording[], topic: Topic): Learned | undefined {
+  const learned = new Map<string, MarkedWording[]>()
+  for (const wording of latestWords(wordings)) {
+    const { text, credited } = wording
+    const ref = pointOf(topic, wording)?.ref
+    if (ref !== undefined) learned.set(ref, [...(learned.get(ref) ?? []), { text, credited }])
+  }
+  return learned.size > 0 ? Object.fromEntries(learned) : undefined
 }
 
 /** A point that only its number changed is still the one that learnt. */
@@ -38,45 +48,61 @@ const pointOf = ({ points }: Topic, { ref, pointText }: LearnedWording) =>
   points.find((point) => point.ref === ref && point.text === pointText) ??
   points.find(({ text }) => text === pointText)
 
+/** A page as it was marked, and the topic as it stood then. */
+interface Marked {
+  readonly text: string
+  readonly report: Report
+  readonly topic: Topic
+}
+
+/** Who changed the mark, and on the tutor's side whose check it is. */
+type Whose = Pick<LearnedWording, 'by' | 'pupilId'>
+
 /**
- * Keeps what the point learns from the student's mark, in place of what it learnt from this check before; gives it, or
- * `undefined` where there is nothing to learn. It is kept only if the marker, told of it, gives the student's answer: a statement
+ * Keeps what the point learns from somebody's mark, in place of what it learnt from that mark before; gives it, or
+ * `undefined` where there is nothing to learn. It is kept only if the marker, told of it, gives the same answer: a statement
  * that says the opposite, or is in doubt, would not count the next time either. Rejects with a plain message.
  */
 export async function learnFrom(
   check: Check,
-  page: Page,
+  page: Marked,
   ref: string,
   outcome: Outcome | null,
+  whose: Whose = { by: 'student' },
+  mark: OpenMarker['mark'] = (...job) => markInWorker(...job).promise,
 ): Promise<LearnedWording | undefined> {
-  const wording = wordingOf(page, ref, outcome)
+  const { syllabusId, topicId } = check
+  const at = { syllabusId, topicId, ref, checkId: check.id, ...whose }
   const point = page.topic.points.find((one) => one.ref === ref)
+  const theirs = (await listLearned(check)).find(
+    (one) => one.checkId === check.id && one.ref === ref && one.by !== whose.by,
+  )
+  const wording = wordingOf(page, ref, outcome) ?? overruled(theirs, outcome)
   if (!wording || !point || (await getSettings()).learnsFromChanges === false) {
-    await forgetWording(check, ref, check.id)
+    await forgetWording(at)
     return undefined
   }
-  const { syllabusId, topicId } = check
   const made: LearnedWording = {
     schema: 1,
-    syllabusId,
-    topicId,
-    ref,
-    checkId: check.id,
+    ...at,
     ...wording,
-    by: 'student',
     atMs: readNow().nowMs,
     pointText: point.text,
   }
   await keepWording(made)
-  if (await recognised(page, made)) return made
-  await forgetWording(check, ref, check.id)
+  if (await recognised(page, made, mark)) return made
+  await forgetWording(at)
   return undefined
 }
 
-async function recognised(page: Page, made: LearnedWording): Promise<boolean> {
+async function recognised(
+  page: Marked,
+  made: LearnedWording,
+  mark: OpenMarker['mark'],
+): Promise<boolean> {
   try {
-    const learned = await learnedOf(made.syllabusId, page.topic)
-    const report = await markInWorker(page.topic, page.text, learned).promise
+    const learned = asLearned(await listLearned(made), page.topic)
+    const report = await mark(page.topic, page.text, learned)
     const now = report.points.find(({ ref }) => ref === made.ref)
     return now !== undefined && (now.outcome === 'full') === made.credited
   } catch {
@@ -84,7 +110,23 @@ async function recognised(page: Page, made: LearnedWording): Promise<boolean> {
   }
 }
 
-/** What the points learnt from one check, by ref. */
+/** On the pupil's side: points learn from the marks that came with a tutor's file. Gives how many wordings; rejects with a plain message. */
+export async function learnFromTutor(changed: readonly Returning[]): Promise<number> {
+  const marker = openMarker()
+  let learnt = 0
+  try {
+    for (const { check, changes } of changed) {
+      const page = await getPage(check.id)
+      for (const { ref, outcome } of page ? changes : [])
+        if (await learnFrom(check, page!, ref, outcome, { by: 'tutor' }, marker.mark)) learnt += 1
+    }
+  } finally {
+    marker.stop()
+  }
+  return learnt
+}
+
+/** What the points learnt from one check, by ref: the latest word on each. */
 export async function learntFromCheck(check: Check): Promise<ReadonlyMap<string, LearnedWording>> {
   const own = (await listLearned(check)).filter(({ checkId }) => checkId === check.id)
   return new Map(own.map((one) => [one.ref, one]))

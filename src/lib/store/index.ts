@@ -25,7 +25,7 @@ export {
   saveEntry,
 } from './papers'
 export { finishRound, getRound, listRounds, removeRound, saveRound } from './rounds'
-export { forgetWording, keepWording, listLearned } from './learned'
+export { forgetWording, keepWording, latestWords, listLearned, listTaughtBy } from './learned'
 export {
   endDraft,
   keepDraft,
@@ -59,14 +59,14 @@ export {
   type Opened,
   type WholePupil,
 } from './pupils'
+export { exportRecall, getSender, nameSender } from './sharing'
 export {
-  exportRecall,
   getRemarks,
-  getSender,
-  nameSender,
   openReturnFile,
+  removeRemarks,
   type Returned,
-} from './sharing'
+  type Returning,
+} from './returned'
 export { recallFileSchema, returnFileSchema } from './schemas/review'
 export type {
   Draft,

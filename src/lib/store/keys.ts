@@ -1,5 +1,6 @@
 /** Where each record is kept. The part before the first slash is its kind. */
 import type { RecordOf } from './records'
+import type { LearnedWording } from './types'
 
 export const KINDS = [
   'check',
@@ -33,12 +34,19 @@ export const syllabusKey = (id: string): string => `syllabus/${id}`
 export const paperKey = (id: string): string => `paper/${id}`
 export const roundKey = (id: string): string => `round/${encodeURIComponent(id)}`
 export const entryKey = (id: string): string => `entry/${id}`
-/** Of one point, from one check: a slash in an id must not reach another point's. */
-export const learnedKey = (
-  at: { readonly syllabusId: string; readonly topicId: string },
-  ref: string,
-  checkId: string,
-): string => `${learnedPrefix(at)}${encodeURIComponent(ref)}/${encodeURIComponent(checkId)}`
+/** What says which mark a wording was learnt from. */
+export type LearnedAt = Pick<
+  LearnedWording,
+  'syllabusId' | 'topicId' | 'ref' | 'checkId' | 'by' | 'pupilId'
+>
+/** Of one point, from one check and who changed it: a slash in an id must not reach another point's. */
+export const learnedKey = (at: LearnedAt): string =>
+  [
+    learnedPrefix(at) + encodeURIComponent(at.ref),
+    encodeURIComponent(at.checkId),
+    ...(at.by === 'tutor' ? ['tutor'] : []),
+    ...(at.pupilId === undefined ? [] : [encodeURIComponent(at.pupilId)]),
+  ].join('/')
 const learnedPrefix = (at: { readonly syllabusId: string; readonly topicId: string }) =>
   `learned/${encodeURIComponent(at.syllabusId)}/${encodeURIComponent(at.topicId)}/`
 export const editKey = (syllabusId: string): string => `edit/${syllabusId}`
@@ -84,7 +92,7 @@ export const KEY_OF: { readonly [K in Kind]: (record: RecordOf[K]) => string } =
   edit: ({ id }) => editKey(id),
   entry: ({ id }) => entryKey(id),
   round: ({ id }) => roundKey(id),
-  learned: (one) => learnedKey(one, one.ref, one.checkId),
+  learned: learnedKey,
   sender: () => SENDER_KEY,
   remarks: ({ id }) => remarksKey(id),
   pupil: ({ id }) => pupilKey(id),

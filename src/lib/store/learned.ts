@@ -1,7 +1,7 @@
 /** What each point learnt from marks that were changed. */
 import { putRecord } from './aside'
 import { rawEntries, reading, writing } from './database'
-import { keysOfLearned, learnedKey } from './keys'
+import { keysOf, keysOfLearned, learnedKey, type LearnedAt } from './keys'
 import { readRecord } from './records'
 import type { LearnedWording } from './types'
 
@@ -12,26 +12,54 @@ interface TopicPlace {
 
 /** What was learnt of one topic, oldest first. One that cannot be read is left out and stays. */
 export const listLearned = (topic: TopicPlace): Promise<LearnedWording[]> =>
-  reading(async (store) => (await readAll(store, topic)).map(({ record }) => record))
+  reading(async (store) => (await readAll(store, keysOfLearned(topic))).map(({ record }) => record))
 
-/** Keeps it; the latest word on a wording stands, so another record of this point with the same text goes. */
+/** On the tutor's side: what was learnt from the marks of one pupil's checks, oldest first. */
+export const listTaughtBy = (pupilId: string): Promise<LearnedWording[]> =>
+  reading(async (store) => (await taughtBy(store, pupilId)).map(({ record }) => record))
+
+/** Keeps it; somebody's latest word on a wording stands, so another record of theirs of this point with the same text goes. */
 export const keepWording = (wording: LearnedWording): Promise<void> =>
   writing(async (store) => {
-    const key = learnedKey(wording, wording.ref, wording.checkId)
-    for (const { key: other, record } of await readAll(store, wording))
-      if (other !== key && record.ref === wording.ref && sameText(record.text, wording.text))
+    const key = learnedKey(wording)
+    for (const { key: other, record } of await readAll(store, keysOfLearned(wording)))
+      if (other !== key && record.by === wording.by && sameWording(record, wording))
         store.delete(other)
     await putRecord(store, 'learned', key, wording)
   })
 
-/** Removes what a point learnt from one check. Where there is nothing, nothing happens. */
-export const forgetWording = (topic: TopicPlace, ref: string, checkId: string): Promise<void> =>
+/** Removes what a point learnt from one mark. Where there is nothing, nothing happens. */
+export const forgetWording = (at: LearnedAt): Promise<void> =>
   writing(async (store) => {
-    store.delete(learnedKey(topic, ref, checkId))
+    store.delete(learnedKey(at))
   })
 
-async function readAll(store: IDBObjectStore, topic: TopicPlace) {
-  return (await rawEntries(store, keysOfLearned(topic)))
+/** Of several words on one wording the latest, whoever's it is: the tutor may overrule the student, and the other way round. */
+export const latestWords = (learned: readonly LearnedWording[]): LearnedWording[] =>
+  learned.filter(
+    (one) => !learned.some((other) => other.atMs > one.atMs && sameWording(other, one)),
+  )
+
+/** Removes what the marks of one pupil's checks taught, inside a transaction. */
+export async function forgetPupil(store: IDBObjectStore, pupilId: string): Promise<void> {
+  for (const { key } of await taughtBy(store, pupilId)) store.delete(key)
+}
+
+/** Removes what a tutor's marks of one check taught, inside a transaction. */
+export async function forgetTutor(
+  store: IDBObjectStore,
+  check: TopicPlace & { readonly id: string },
+): Promise<void> {
+  for (const { key, record } of await readAll(store, keysOfLearned(check)))
+    if (record.checkId === check.id && record.by === 'tutor' && record.pupilId === undefined)
+      store.delete(key)
+}
+
+const taughtBy = async (store: IDBObjectStore, pupilId: string) =>
+  (await readAll(store, keysOf('learned'))).filter(({ record }) => record.pupilId === pupilId)
+
+async function readAll(store: IDBObjectStore, range: IDBKeyRange) {
+  return (await rawEntries(store, range))
     .flatMap(({ key, raw }) => {
       const read = readRecord('learned', raw)
       return read.ok ? [{ key, record: read.record }] : []
@@ -40,4 +68,5 @@ async function readAll(store: IDBObjectStore, topic: TopicPlace) {
 }
 
 const plain = (text: string) => text.normalize('NFC').toLowerCase().replace(/\s+/gu, ' ').trim()
-const sameText = (a: string, b: string) => plain(a) === plain(b)
+const sameWording = (a: LearnedWording, b: LearnedWording) =>
+  a.ref === b.ref && plain(a.text) === plain(b.text)

@@ -22,6 +22,7 @@ import {
   reviewKey,
   tutorNotesKey,
 } from './keys'
+import { forgetPupil } from './learned'
 import { refreshPupil, reviewsOf } from './pupil-records'
 import { forWriting, readRecord } from './records'
 
@@ -167,4 +168,5 @@ export const removePupil = (id: string): Promise<void> =>
     store.delete(tutorNotesKey(id))
     store.delete(keysOfPupil('pupil-page', id))
     store.delete(keysOfPupil('review', id))
+    await forgetPupil(store, id)
   })

@@ -60,7 +60,7 @@ export interface SyllabusImport {
   readonly savedAtMs: number
 }
 
-/** A statement that somebody gave one point for, or found not enough, when a mark was changed. One for a point and a check. */
+/** A statement that somebody gave one point for, or found not enough, when a mark was changed. One for a point, a check and who changed it. */
 export interface LearnedWording {
   readonly schema: 1
   readonly syllabusId: string
@@ -71,6 +71,8 @@ export interface LearnedWording {
   readonly text: string
   readonly credited: boolean
   readonly by: 'student' | 'tutor'
+  /** On the tutor's side: whose check it is. Absent: the check is the user's own. */
+  readonly pupilId?: string
   readonly atMs: number
   /** The point as it stood: what was learnt of another text says nothing of this one. */
   readonly pointText: string

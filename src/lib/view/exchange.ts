@@ -29,6 +29,12 @@ export const fileNamePart = (name: string): string =>
     .replace(/^-+|-+$/g, '')
     .slice(0, 40) || 'pupil'
 
+/** What the marks of a file from the tutor taught; nothing where they taught nothing. */
+export const taughtWords = (wordings: number): string =>
+  wordings === 0
+    ? ''
+    : `From them your points learnt ${counted(wordings, 'wording')}: each is shown on its page and its topic, and can be removed there.`
+
 /** What came of a file from the tutor, in one or two sentences. */
 export function returnedWords(done: {
   readonly tutor: string

@@ -1,5 +1,6 @@
 /** A changed mark -> the wording that its point can learn from. */
 import type { Outcome, Report } from '../marking/types'
+import type { Settings } from '../recall'
 
 export interface Wording {
   readonly text: string
@@ -32,21 +33,69 @@ export function wordingOf(
   return first && last && { text: page.text.slice(first.start, last.end), credited: false }
 }
 
-/** What the marked page says of it; the wording follows. */
-export const learntSentence = ({ ref, credited }: Wording & { readonly ref: string }): string =>
-  credited
-    ? `From now on this wording counts for ${ref} in your checks:`
-    : `From now on this wording is not enough for ${ref} in your checks:`
+/** Where a mark teaches nothing by itself, it takes back what the other's mark of the same point taught. */
+export const overruled = (
+  taught: Wording | undefined,
+  outcome: Outcome | null,
+): Wording | undefined =>
+  taught && outcome !== null && (outcome === 'full') !== taught.credited
+    ? { text: taught.text, credited: !taught.credited }
+    : undefined
 
-/** By point, in the order of the refs; of each the latest first. */
-export function byPoint<T extends { readonly ref: string; readonly atMs: number }>(
+interface Learnt extends Wording {
+  readonly ref: string
+  readonly by: 'student' | 'tutor'
+  readonly pupilId?: string
+}
+
+/** Whether it counts by the settings: what a tutor taught the student goes with the tutor's marks. */
+export const wordingCounts = (
+  { by, pupilId }: Pick<Learnt, 'by' | 'pupilId'>,
+  settings: Pick<Settings, 'learnsFromChanges' | 'tutorMarksCount'>,
+): boolean =>
+  settings.learnsFromChanges !== false &&
+  (by === 'student' || pupilId !== undefined || settings.tutorMarksCount !== false)
+
+/** What the page that was marked says of it; the wording follows. */
+export const learntSentence = ({ ref, credited, by, pupilId }: Learnt): string => {
+  const words = credited ? `counts for ${ref}` : `is not enough for ${ref}`
+  if (by === 'student') return `From now on this wording ${words} in your checks:`
+  return pupilId === undefined
+    ? `From your tutor: from now on this wording ${words} in your checks:`
+    : `From now on this wording ${words}, here and, with the file, for the pupil:`
+}
+
+/** "Accepted, from your tutor". */
+export const whoseWords = ({ credited, by, pupilId }: Learnt): string =>
+  `${credited ? 'Accepted' : 'Not enough'}, ${
+    by === 'student' ? 'by you' : pupilId === undefined ? 'from your tutor' : 'by you, of a pupil'
+  }`
+
+interface Placed {
+  readonly topicId: string
+  readonly ref: string
+  readonly atMs: number
+}
+
+/** By point, in the order of the topics and refs; of each the latest first. */
+export function byPoint<T extends Placed>(
   learned: readonly T[],
-): { ref: string; wordings: T[] }[] {
-  const refs = [...new Set(learned.map(({ ref }) => ref))]
-  return refs
-    .sort((a, b) => a.localeCompare(b, 'en', { numeric: true }))
-    .map((ref) => ({
+): { key: string; ref: string; topicId: string; wordings: T[] }[] {
+  const points = new Map(
+    learned.map(({ topicId, ref }) => [JSON.stringify([topicId, ref]), { topicId, ref }]),
+  )
+  return [...points]
+    .map(([key, { topicId, ref }]) => ({
+      key,
       ref,
-      wordings: learned.filter((one) => one.ref === ref).sort((a, b) => b.atMs - a.atMs),
+      topicId,
+      wordings: learned
+        .filter((one) => one.topicId === topicId && one.ref === ref)
+        .sort((a, b) => b.atMs - a.atMs),
     }))
+    .sort(
+      (a, b) =>
+        a.topicId.localeCompare(b.topicId, 'en') ||
+        a.ref.localeCompare(b.ref, 'en', { numeric: true }),
+    )
 }

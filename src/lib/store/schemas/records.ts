@@ -212,6 +212,7 @@ export const learnedSchema = exactly<LearnedWording>()(
     text: v.string(),
     credited: v.boolean(),
     by: v.picklist(['student', 'tutor']),
+    pupilId: v.optional(id),
     atMs: instantMs,
     pointText: v.string(),
   }),
