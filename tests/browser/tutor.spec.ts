@@ -4,6 +4,7 @@ import {
   expect,
   expectNoSideways,
   expectNoViolations,
+  markWord,
   pointNote,
   someOfIt,
   test,
@@ -18,12 +19,36 @@ async function expectSound(page: Page): Promise<void> {
 
 const last = topic.points.at(-1)!
 
+/** Says point 2.3 in words that the marker does not take by itself. */
+const SAID = 'The backwash slides back down the beach by its own weight.'
+
+const learntHere = (page: Page) =>
+  page
+    .getByRole('listitem')
+    .filter({ hasText: SAID })
+    .filter({ hasText: /Accepted/ })
+
+/** The points that a page with that one sentence misses, marked with others by the tutor. */
+async function missedOfBatch(page: Page): Promise<string[]> {
+  await page.goto('/group')
+  await page.getByLabel('Topic').selectOption({ label: topic.title })
+  await page
+    .getByLabel('Open text files')
+    .setInputFiles({ name: 'one.txt', mimeType: 'text/plain', buffer: Buffer.from(SAID) })
+  await expect(page.getByText('1 page marked.')).toBeVisible()
+  return page
+    .getByRole('table', { name: /by the pages that miss them/ })
+    .getByRole('rowheader')
+    .allInnerTexts()
+}
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test.describe(colorScheme, () => {
     test.use({ colorScheme })
 
     test('pupil, tutor, pupil', async ({ page: pupil, browser }, testInfo) => {
-      await writeAndMark(pupil, someOfIt)
+      await writeAndMark(pupil, `${someOfIt}\n${SAID}`)
+      await expect(markWord(pupil, '2.3')).toContainText(/^\s*missed/i)
       await pupil.goto('/data')
       await pupil.getByText('Choose what goes into the file').click()
       const list = pupil.getByRole('list', { name: 'Chosen checks' })
@@ -94,6 +119,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
       ).toBeVisible()
       await expect(tutor.getByText(/of \d+ points the same, \d+ %/).first()).toBeVisible()
       await expect(tutor.getByText(/95 % interval/).first()).toBeVisible()
+      await expect(
+        tutor.getByText('From now on this wording counts for 2.3, here and'),
+      ).toBeVisible()
       await expectSound(tutor)
 
       await tutor.getByRole('link', { name: /to save the file for them/ }).click()
@@ -112,16 +140,45 @@ for (const colorScheme of ['light', 'dark'] as const) {
         'Ask about groynes',
       )
       await expect(tutor.getByText('points marked by you')).toBeVisible()
+      await tutor.getByText(/wordings?, for the points/).click()
+      await expect(learntHere(tutor)).toContainText('Accepted, by you, of a pupil')
+      await expectSound(tutor)
+      // The tutor's own marking knows the wording, until it is removed.
+      expect(await missedOfBatch(tutor)).not.toContain('2.3')
+      await tutor.goBack()
+      await tutor.getByText(/wordings?, for the points/).click()
+      await learntHere(tutor).getByRole('button', { name: 'Remove' }).click()
+      await expect(learntHere(tutor)).toHaveCount(0)
+      expect(await missedOfBatch(tutor)).toContain('2.3')
       await elsewhere.close()
 
       await pupil.getByLabel('Open a file from my tutor').setInputFiles(marks)
       await expect(pupil.getByText('1 check from Mr Tern')).toBeVisible()
+      await expect(pupil.getByText(/your points learnt \d+ wording/)).toBeVisible()
       await pupil.getByRole('link', { name: topic.title }).first().click()
       await expect(pupil.getByText(`Mr Tern marked ${all} points.`)).toBeVisible()
       await expect(pointNote(pupil, last.ref)).toContainText('Tutor: missed')
       await expect(pointNote(pupil, last.ref)).toContainText('Say which way.')
       await expect(pupil.getByText(`${all - 1} of ${all} points full`).first()).toBeVisible()
+      await expect(pointNote(pupil, '2.3')).toContainText('From your tutor: from now on')
       await expectSound(pupil)
+
+      await writeAndMark(pupil, SAID)
+      await expect(markWord(pupil, '2.3')).toContainText(/^\s*full/i)
+      await pupil.goto('/settings')
+      await pupil.getByLabel('The status follows the tutor’s marks').uncheck()
+      await writeAndMark(pupil, SAID)
+      await expect(markWord(pupil, '2.3')).toContainText(/^\s*missed/i)
+      await pupil.goto('/settings')
+      await pupil.getByLabel('The status follows the tutor’s marks').check()
+      await pupil.goto(topic.atHome)
+      await pupil.getByText(/wordings?, for the points/).click()
+      await expect(learntHere(pupil)).toContainText('Accepted, from your tutor')
+      await expectSound(pupil)
+      await learntHere(pupil).getByRole('button', { name: 'Remove' }).click()
+      await expect(learntHere(pupil)).toHaveCount(0)
+      await writeAndMark(pupil, SAID)
+      await expect(markWord(pupil, '2.3')).toContainText(/^\s*missed/i)
     })
   })
 }
