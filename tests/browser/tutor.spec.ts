@@ -1,11 +1,13 @@
 /** A pupil and a tutor in two browser profiles: the file goes there, marks and comments come back. */
 import type { Page } from '@playwright/test'
+import { asUpload, NAMES, pupilFile, sixPupils } from './pupil-files'
 import {
   expect,
   expectNoSideways,
   expectNoViolations,
   markWord,
   pointNote,
+  shipped,
   someOfIt,
   test,
   topic,
@@ -21,6 +23,8 @@ const last = topic.points.at(-1)!
 
 /** Says point 2.3 in words that the marker does not take by itself. */
 const SAID = 'The backwash slides back down the beach by its own weight.'
+/** What the tutor gives to the page. */
+const SAID_REFS = [topic.points[0]!.ref, '2.3']
 
 const learntHere = (page: Page) =>
   page
@@ -31,7 +35,7 @@ const learntHere = (page: Page) =>
 /** The points that a page with that one sentence misses, marked with others by the tutor. */
 async function missedOfBatch(page: Page): Promise<string[]> {
   await page.goto('/group')
-  await page.getByLabel('Topic').selectOption({ label: topic.title })
+  await page.getByRole('combobox', { name: /^Topic/ }).selectOption({ label: topic.title })
   await page
     .getByLabel('Open text files')
     .setInputFiles({ name: 'one.txt', mimeType: 'text/plain', buffer: Buffer.from(SAID) })
@@ -47,7 +51,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     test.use({ colorScheme })
 
     test('pupil, tutor, pupil', async ({ page: pupil, browser }, testInfo) => {
-      await writeAndMark(pupil, `${someOfIt}\n${SAID}`)
+      await writeAndMark(pupil, `${topic.points[0]!.text}\n${SAID}`)
       await expect(markWord(pupil, '2.3')).toContainText(/^\s*missed/i)
       await pupil.goto('/data')
       await pupil.getByText('Choose what goes into the file').click()
@@ -99,13 +103,13 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await expect(tutor.getByText('are hidden')).toBeVisible()
       await expect(tutor.getByText('Marker:')).toHaveCount(0)
       await expectSound(tutor)
-      // By keyboard alone: F for every point, the focus goes on by itself; the last one is missed.
+      // By keyboard alone; the focus goes on by itself.
       await tutor
         .getByRole('group', { name: `Point ${topic.points[0]!.ref}`, exact: true })
         .getByRole('button', { name: 'full' })
         .focus()
-      for (const _ of topic.points.slice(1)) await tutor.keyboard.press('f')
-      await tutor.keyboard.press('m')
+      for (const { ref } of topic.points)
+        await tutor.keyboard.press(SAID_REFS.includes(ref) ? 'f' : 'm')
       await tutor.keyboard.press('c')
       await tutor.keyboard.type('Say which way.')
       await tutor.keyboard.press('Tab')
@@ -159,7 +163,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await expect(pupil.getByText(`Mr Tern marked ${all} points.`)).toBeVisible()
       await expect(pointNote(pupil, last.ref)).toContainText('Tutor: missed')
       await expect(pointNote(pupil, last.ref)).toContainText('Say which way.')
-      await expect(pupil.getByText(`${all - 1} of ${all} points full`).first()).toBeVisible()
+      await expect(
+        pupil.getByText(`${SAID_REFS.length} of ${all} points full`).first(),
+      ).toBeVisible()
       await expect(pointNote(pupil, '2.3')).toContainText('From your tutor: from now on')
       await expectSound(pupil)
 
@@ -185,7 +191,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
 
 test('many text files at once for one topic', async ({ page }) => {
   await page.goto('/group')
-  await page.getByLabel('Topic').selectOption({ label: topic.title })
+  await page.getByRole('combobox', { name: /^Topic/ }).selectOption({ label: topic.title })
   const text = (name: string, content: string) => ({
     name,
     mimeType: 'text/plain',
@@ -221,4 +227,64 @@ test('the report of a pupil is one printed page', async ({ page }, testInfo) => 
   const pdf = await page.pdf({ path: testInfo.outputPath('report.pdf'), format: 'A4' })
   // Each page of a PDF has one object of this type; the tree above them is "/Pages".
   expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1)
+})
+
+test('six pupils dropped at once, with what is no recall file among them', async ({ page }) => {
+  await page.goto('/group')
+  const whole = asUpload(sixPupils[0]!).buffer.toString()
+  const dropped = [
+    ...sixPupils.map((made) => ({
+      name: `${made.id}.json`,
+      text: JSON.stringify(pupilFile(made)),
+    })),
+    { name: 'newer.json', text: whole.replace('"recallFile":1', '"recallFile":2') },
+    { name: 'half.json', text: whole.slice(0, whole.length / 2) },
+    { name: 'by-hand.json', text: whole.replace('"partial"', '"nearly"') },
+    { name: 'other.json', text: '{"decks":[]}' },
+    { name: 'picture.png', text: '\0\x01\x02' },
+    { name: 'endless.json', text: 'x'.repeat(50_000_000) },
+  ]
+  const files = await page.evaluateHandle((given) => {
+    const data = new DataTransfer()
+    for (const { name, text } of given) data.items.add(new File([text], name))
+    return data
+  }, dropped)
+  await page.getByText('or drop them here').dispatchEvent('drop', { dataTransfer: files })
+  const told = page.getByRole('status').filter({ hasText: 'newer.json' })
+  for (const says of [
+    `${NAMES[0]}: 4 checks.`,
+    `${NAMES[5]}: 19 checks.`,
+    'newer.json: This recall file was made by a newer Second Ink',
+    'half.json: This is not a recall file, or it was cut short on the way',
+    'by-hand.json: This recall file is damaged, or it was edited by hand: at “checks.',
+    'other.json: This is no recall file of Second Ink',
+    'picture.png is not a text file',
+    'endless.json is 50 MB; at most 40 MB',
+  ])
+    await expect(told).toContainText(says)
+  await expectSound(page)
+
+  const group = page.getByRole('table', { name: /who needs help first/ })
+  await expect(group.getByRole('columnheader').first()).toHaveText('Pupil')
+  for (const name of NAMES)
+    await expect(group.getByRole('rowheader', { name: name.slice(0, 20) })).toHaveCount(1)
+  // Each cell is read out in words, under its topic.
+  const [head, ...cells] = await group
+    .getByRole('row', { name: NAMES[5]! })
+    .getByRole('cell')
+    .or(group.getByRole('row', { name: NAMES[5]! }).getByRole('rowheader'))
+    .allInnerTexts()
+  expect(head).toContain(NAMES[5])
+  expect(cells).toHaveLength(shipped.topics.length)
+  for (const cell of cells) expect(cell).toMatch(/\d+ of \d+ points, .*(ago|yesterday|today)/)
+
+  await page.getByRole('link', { name: NAMES[2]! }).click()
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(NAMES[2]!)
+  const days = page.getByRole('table', { name: /each topic on each day/ })
+  await expect(days.getByRole('rowheader')).toHaveCount(shipped.topics.length)
+  await expect(days.getByRole('columnheader')).toHaveCount(11)
+  const changed = page.getByRole('table', { name: /Marks that the pupil changed/ })
+  await expect(changed.getByRole('row', { name: /in their own favour/ }).first()).toBeVisible()
+  await expect(changed.getByRole('row', { name: /against themselves/ }).first()).toBeVisible()
+  await expectSound(page)
 })
