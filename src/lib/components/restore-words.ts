@@ -17,7 +17,7 @@ const KIND_WORDS: { readonly [K in Kind]: readonly [one: string, many: string] }
   remarks: ['comment from a tutor', 'comments from a tutor'],
   pupil: ['pupil', 'pupils'],
   'pupil-checks': ['history of a pupil', 'histories of pupils'],
-  'pupil-page': ['page of a pupil', 'pages of pupils'],
+  'pupil-file': ['file of a pupil', 'files of pupils'],
   review: ['check that you marked as a tutor', 'checks that you marked as a tutor'],
   'tutor-notes': ['page of notes on a pupil', 'pages of notes on pupils'],
   import: ['draft of a syllabus', 'drafts of a syllabus'],

@@ -90,10 +90,13 @@ export interface PupilChecks {
   readonly checks: readonly PupilCheck[]
 }
 
-export interface PupilPage extends SharedPage {
+/** A pupil's file as it was opened, where it came with texts: read only when a page of it is looked at. */
+export interface PupilFile {
   readonly schema: 1
-  readonly pupilId: string
-  readonly checkId: string
+  readonly id: string
+  readonly madeAtMs: number
+  /** The file, word for word. */
+  readonly text: string
 }
 
 /** The tutor's mark of one point; without an outcome it is a comment alone. */

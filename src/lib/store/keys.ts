@@ -19,7 +19,7 @@ export const KINDS = [
   // The tutor's side: what came from pupils, then the tutor's own. None of it is under the keys above.
   'pupil',
   'pupil-checks',
-  'pupil-page',
+  'pupil-file',
   'review',
   'tutor-notes',
   'import',
@@ -70,12 +70,10 @@ export const remarksKey = (checkId: string): string => `remarks/${checkId}`
 export const pupilKey = (id: string): string => `pupil/${encodeURIComponent(id)}`
 export const pupilChecksKey = (id: string): string => `pupil-checks/${encodeURIComponent(id)}`
 export const tutorNotesKey = (id: string): string => `tutor-notes/${encodeURIComponent(id)}`
-const ofPupil = (kind: Kind, id: string, checkId: string) =>
-  `${kind}/${encodeURIComponent(id)}/${encodeURIComponent(checkId)}`
-export const pupilPageKey = (id: string, checkId: string): string =>
-  ofPupil('pupil-page', id, checkId)
-export const reviewKey = (id: string, checkId: string): string => ofPupil('review', id, checkId)
+export const pupilFileKey = (id: string): string => `pupil-file/${encodeURIComponent(id)}`
 export const reviewPrefix = (id: string): string => `review/${encodeURIComponent(id)}/`
+export const reviewKey = (id: string, checkId: string): string =>
+  reviewPrefix(id) + encodeURIComponent(checkId)
 
 /** Both ids are escaped: a slash in one must not make two drafts share a key. */
 export const draftKey = (syllabusId: string, topicId: string): string =>
@@ -97,7 +95,7 @@ export const KEY_OF: { readonly [K in Kind]: (record: RecordOf[K]) => string } =
   remarks: ({ id }) => remarksKey(id),
   pupil: ({ id }) => pupilKey(id),
   'pupil-checks': ({ id }) => pupilChecksKey(id),
-  'pupil-page': ({ pupilId, checkId }) => pupilPageKey(pupilId, checkId),
+  'pupil-file': ({ id }) => pupilFileKey(id),
   review: ({ pupilId, checkId }) => reviewKey(pupilId, checkId),
   'tutor-notes': ({ pupilId }) => tutorNotesKey(pupilId),
   import: () => IMPORT_KEY,
@@ -116,8 +114,7 @@ export const keysOfLearned = (at: {
 }): IDBKeyRange => under(learnedPrefix(at))
 
 /** Those of one pupil. */
-export const keysOfPupil = (kind: 'pupil-page' | 'review', id: string): IDBKeyRange =>
-  under(`${kind}/${encodeURIComponent(id)}/`)
+export const keysOfReviews = (id: string): IDBKeyRange => under(reviewPrefix(id))
 
 /** Where copies are put of what stood at a key and would have been overwritten: `aside/<key>/<number>`. */
 export const asidePrefix = (key: string): string => `${ASIDE}${key}/`

@@ -23,7 +23,7 @@ export const STEPS: Readonly<Record<Kind, readonly Step[]>> = {
   remarks: [],
   pupil: [],
   'pupil-checks': [],
-  'pupil-page': [],
+  'pupil-file': [],
   review: [],
   'tutor-notes': [],
   import: [],

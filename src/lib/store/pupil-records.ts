@@ -1,12 +1,12 @@
 /** Helpers of the pupils' records, inside a transaction. */
 import { summarise, withReview, type Pupil, type PupilChecks, type Review } from '../review'
 import { rawEntries, rawRecord } from './database'
-import { keysOfPupil, pupilChecksKey, pupilKey } from './keys'
+import { keysOfReviews, pupilChecksKey, pupilKey } from './keys'
 import { forWriting, readRecord } from './records'
 
 /** The tutor's marks of one pupil by check; those that cannot be read are left where they are. */
 export const reviewsOf = async (store: IDBObjectStore, id: string): Promise<Map<string, Review>> =>
-  readable((await rawEntries(store, keysOfPupil('review', id))).map(({ raw }) => raw))
+  readable((await rawEntries(store, keysOfReviews(id))).map(({ raw }) => raw))
 
 function readable(raws: readonly unknown[]): Map<string, Review> {
   const read = raws.map((raw) => readRecord('review', raw))
@@ -32,7 +32,7 @@ export async function refreshPupil(store: IDBObjectStore, id: string): Promise<v
   const pupil = readRecord('pupil', await rawRecord(store, pupilKey(id)))
   const kept = readRecord('pupil-checks', await rawRecord(store, pupilChecksKey(id)))
   if (!pupil.ok || !kept.ok) return
-  const reviews = await rawEntries(store, keysOfPupil('review', id))
+  const reviews = await rawEntries(store, keysOfReviews(id))
   const raws = reviews.map(({ raw }) => raw)
   store.put(forWriting('pupil', withSummary(pupil.record, kept.record, raws)), pupilKey(id))
 }

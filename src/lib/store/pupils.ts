@@ -5,26 +5,27 @@ import {
   withReview,
   type Pupil,
   type PupilChecks,
-  type PupilPage,
+  type PupilFile,
   type Review,
+  type SharedPage,
   type TutorNotes,
 } from '../review'
 import { putRecord } from './aside'
 import { rawEntries, rawRecord, reading, writing } from './database'
 import { StoreError } from './errors'
-import { readRecallFile } from './exchange'
+import { pagesOf, readRecallFile } from './exchange'
 import {
   keysOf,
-  keysOfPupil,
+  keysOfReviews,
   pupilChecksKey,
+  pupilFileKey,
   pupilKey,
-  pupilPageKey,
   reviewKey,
   tutorNotesKey,
 } from './keys'
 import { forgetPupil } from './learned'
 import { refreshPupil, reviewsOf } from './pupil-records'
-import { forWriting, readRecord } from './records'
+import { forWriting, packed, readRecord } from './records'
 
 export interface Opened {
   readonly pupil: Pupil
@@ -77,16 +78,12 @@ export async function openRecallFile(text: string, nowMs: number = Date.now()): 
     const here = new Set(checks.map(({ check }) => check.id))
     const gone = older.ok ? older.record.checks.filter((one) => !here.has(one.check.id)).length : 0
 
-    store.delete(keysOfPupil('pupil-page', who.id))
     await putRecord(store, 'pupil', pupilKey(who.id), pupil)
-    await putRecord(store, 'pupil-checks', pupilChecksKey(who.id), kept)
-    // The file was validated as a whole: validating each page again would double the time of a large file.
-    for (const { check, page } of checks)
-      if (page)
-        store.put(
-          { schema: 1, pupilId: who.id, checkId: check.id, ...page } satisfies PupilPage,
-          pupilPageKey(who.id, check.id),
-        )
+    // The file was validated as a whole: what is in it is not validated again.
+    store.put(packed(kept), pupilChecksKey(who.id))
+    const file: PupilFile = { schema: 1, id: who.id, madeAtMs, text }
+    if (checks.some(({ page }) => page)) store.put(file, pupilFileKey(who.id))
+    else store.delete(pupilFileKey(who.id))
     return { pupil, replaced: before.ok, gone }
   })
 }
@@ -133,13 +130,10 @@ export const getPupil = (id: string): Promise<WholePupil | undefined> =>
 export const getPupilPages = (
   id: string,
   checkIds: readonly string[],
-): Promise<Map<string, PupilPage>> =>
+): Promise<Map<string, SharedPage>> =>
   reading(async (store) => {
-    const raws = await Promise.all(
-      checkIds.map((checkId) => rawRecord(store, pupilPageKey(id, checkId))),
-    )
-    const read = raws.map((raw) => readRecord('pupil-page', raw))
-    return new Map(read.flatMap((one) => (one.ok ? [[one.record.checkId, one.record]] : [])))
+    const read = readRecord('pupil-file', await rawRecord(store, pupilFileKey(id)))
+    return read.ok ? pagesOf(read.record.text, checkIds) : new Map()
   })
 
 /** Changes the tutor's marks of a check as they are kept now, and gives them as they are then. */
@@ -166,7 +160,7 @@ export const removePupil = (id: string): Promise<void> =>
     store.delete(pupilKey(id))
     store.delete(pupilChecksKey(id))
     store.delete(tutorNotesKey(id))
-    store.delete(keysOfPupil('pupil-page', id))
-    store.delete(keysOfPupil('review', id))
+    store.delete(pupilFileKey(id))
+    store.delete(keysOfReviews(id))
     await forgetPupil(store, id)
   })

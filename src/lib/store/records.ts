@@ -1,7 +1,7 @@
 /** Raw values <-> records: nothing is used, and nothing is written, that does not fit its schema. */
 import * as v from 'valibot'
 import type { Check, PaperEntry, PaperQuestion, Round, Settings } from '../recall'
-import type { Pupil, PupilChecks, PupilPage, Remarks, Review, Sender, TutorNotes } from '../review'
+import type { Pupil, PupilChecks, PupilFile, Remarks, Review, Sender, TutorNotes } from '../review'
 import { StoreError } from './errors'
 import type { Kind } from './keys'
 import { migrate, STEPS } from './migrate'
@@ -20,7 +20,7 @@ import {
 } from './schemas/records'
 import {
   pupilChecksSchema,
-  pupilPageSchema,
+  pupilFileSchema,
   pupilSchema,
   remarksSchema,
   reviewSchema,
@@ -51,7 +51,7 @@ export interface RecordOf {
   remarks: Remarks
   pupil: Pupil
   'pupil-checks': PupilChecks
-  'pupil-page': PupilPage
+  'pupil-file': PupilFile
   review: Review
   'tutor-notes': TutorNotes
   import: SyllabusImport
@@ -72,7 +72,7 @@ const SCHEMAS: { readonly [K in Kind]: v.GenericSchema<unknown, RecordOf[K]> } =
   remarks: remarksSchema,
   pupil: pupilSchema,
   'pupil-checks': pupilChecksSchema,
-  'pupil-page': pupilPageSchema,
+  'pupil-file': pupilFileSchema,
   review: reviewSchema,
   'tutor-notes': tutorNotesSchema,
   import: importSchema,
@@ -84,12 +84,30 @@ export type Read<T> =
 
 /** A raw value as a record of today's version, or why it is none. Never throws. */
 export function readRecord<K extends Kind>(kind: K, raw: unknown): Read<RecordOf[K]> {
-  const migrated = migrate(raw, STEPS[kind])
+  const migrated = migrate(unpacked(raw), STEPS[kind])
   if (!migrated.ok) return migrated
   const parsed = v.safeParse<v.GenericSchema<unknown, RecordOf[K]>>(SCHEMAS[kind], migrated.record)
   return parsed.success
     ? { ok: true, record: parsed.output }
     : { ok: false, newer: false, why: firstIssue(parsed.issues) }
+}
+
+/**
+ * A record with thousands of parts as it is best kept: as one text, which a browser keeps and hands over many times faster. It is
+ * read like any other.
+ */
+export const packed = (record: RecordOf[Kind]): unknown => ({
+  schema: record.schema,
+  packed: JSON.stringify(record),
+})
+
+function unpacked(raw: unknown): unknown {
+  if (typeof raw !== 'object' || raw === null || !('packed' in raw)) return raw
+  try {
+    return JSON.parse(String(raw.packed)) as unknown
+  } catch {
+    return raw
+  }
 }
 
 /**

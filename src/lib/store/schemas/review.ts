@@ -3,13 +3,14 @@ import * as v from 'valibot'
 import type {
   Pupil,
   PupilChecks,
-  PupilPage,
+  PupilFile,
   RecallFile,
   Remarks,
   ReturnFile,
   Review,
   ReviewedPoint,
   Sender,
+  SharedPage,
   TutorNotes,
 } from '../../review'
 import { count, day, id, instantMs } from './basic'
@@ -26,7 +27,8 @@ const comment = v.pipe(v.string(), v.maxLength(10_000))
 
 export const senderSchema = exactly<Sender>()(v.object({ schema, id, name }))
 
-const page = { text: v.string(), report }
+/** A page in a pupil's file. */
+export const sharedPageSchema = exactly<SharedPage>()(v.object({ text: v.string(), report }))
 
 export const recallFileSchema = exactly<RecallFile>()(
   v.object({
@@ -36,7 +38,7 @@ export const recallFileSchema = exactly<RecallFile>()(
     madeAtMs: instantMs,
     topics: v.array(topic),
     checks: v.array(
-      v.object({ check: checkSchema, topic: count, page: v.optional(v.object(page)) }),
+      v.object({ check: checkSchema, topic: count, page: v.optional(sharedPageSchema) }),
     ),
   }),
 )
@@ -78,8 +80,8 @@ export const pupilChecksSchema = exactly<PupilChecks>()(
   }),
 )
 
-export const pupilPageSchema = exactly<PupilPage>()(
-  v.object({ schema, pupilId: id, checkId: id, ...page }),
+export const pupilFileSchema = exactly<PupilFile>()(
+  v.object({ schema, id, madeAtMs: instantMs, text: v.string() }),
 )
 
 const reviewedPoint = exactly<ReviewedPoint>()(
