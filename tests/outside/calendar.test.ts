@@ -39,6 +39,7 @@ const content = (more: Partial<CalendarContent> = {}): CalendarContent => ({
       title: 'Paper 1',
     },
   ],
+  calendarId: 'a3f1',
   nowMs: NOW,
   ...more,
 })
@@ -102,6 +103,12 @@ describe('RFC 5545', () => {
       nowMs: NOW + 86_400_000,
     })
     expect(eventsOf(calendarFile(moved)).map(({ uid }) => uid)).toEqual(uids)
+  })
+
+  test('RFC 7986, 5.3: the entries of two students with the same syllabus are told apart', () => {
+    const uidsOf = (calendarId: string) =>
+      eventsOf(calendarFile(content({ calendarId }))).map(({ uid }) => uid)
+    expect(new Set([...uidsOf('a3f1'), ...uidsOf('77c0')]).size).toBe(6)
   })
 
   test('3.8.4.7: ids that look alike when they are put together are told apart', () => {

@@ -33,6 +33,7 @@ const SETTING_WORDS: Readonly<Record<string, string>> = {
   syllabusIds: 'which syllabi are in use',
   tutorMarksCount: 'whether a tutor’s marks count',
   learnsFromChanges: 'whether points learn from your marks',
+  calendarId: 'what your calendar entries are known by',
 }
 
 const FATE_WORDS: { readonly [F in keyof Fates]: string } = {

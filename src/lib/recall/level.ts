@@ -33,6 +33,8 @@ export interface Levelled {
   readonly placed: readonly Placed[]
   /** For each topic the sessions that finishing needs, or that the days left allow, and that no day has room for. */
   readonly missing: readonly number[]
+  /** Whether a topic that could have a session has none at all. */
+  readonly nothing: readonly boolean[]
 }
 
 /**
@@ -40,14 +42,18 @@ export interface Levelled {
  * room, else on the next day that has some before its exam, else on an earlier one. A topic with a check longer than a day's
  * minutes has a day for itself. What is left over then goes to the later sessions of finished topics, by their dates.
  * Where sessions stay without a day, topics that lack them are put to the front and it is tried again, and once by the
- * nearest exam: the first that leaves the fewest minutes without a day stands.
+ * nearest exam. Where that leaves a topic with nothing, every topic gets one session before any gets a second. What leaves the
+ * fewest topics with nothing stands; of those the first that leaves the fewest minutes without a day.
  */
 export function level(topics: readonly LevelTopic[], room: Room, rule: FinishRule): Levelled {
   const hardest = topics.map((_, i) => i)
+  const nearest = [...hardest].sort((a, b) => topics[a]!.before - topics[b]!.before)
   let best = inOrder(topics, hardest, room, rule)
-  const attempt = (order: readonly number[]) => {
-    const tried = inOrder(topics, order, room, rule)
-    if (missingMinutes(topics, tried) < missingMinutes(topics, best)) best = tried
+  const attempt = (order: readonly number[], oneEach = false) => {
+    const tried = inOrder(topics, order, room, rule, oneEach)
+    const fewer = withNothing(tried) - withNothing(best)
+    if (fewer < 0 || (fewer === 0 && missingMinutes(topics, tried) < missingMinutes(topics, best)))
+      best = tried
     return tried
   }
   let order = hardest
@@ -57,10 +63,15 @@ export function level(topics: readonly LevelTopic[], room: Room, rule: FinishRul
     order = [...order].sort((a, b) => Number(lacks[b]! > 0) - Number(lacks[a]! > 0))
     last = attempt(order)
   }
-  if (missingMinutes(topics, best) > 0)
-    attempt([...hardest].sort((a, b) => topics[a]!.before - topics[b]!.before))
+  if (missingMinutes(topics, best) > 0) attempt(nearest)
+  if (withNothing(best) > 0) {
+    attempt(hardest, true)
+    attempt(nearest, true)
+  }
   return best
 }
+
+const withNothing = ({ nothing }: Levelled): number => nothing.filter(Boolean).length
 
 const ROUNDS = 3
 
@@ -72,6 +83,7 @@ function inOrder(
   order: readonly number[],
   room: Room,
   rule: FinishRule,
+  oneEach = false,
 ): Levelled {
   const load = [room.usedToday]
   const placed: Placed[] = []
@@ -87,25 +99,33 @@ function inOrder(
     return used === 0 || used + minutes <= room.minutesADay
   }
 
-  for (const i of order) {
-    const topic = topics[i]!
-    const { course, minutes, before } = topic
-    for (let due = dueOf(course); due !== undefined && due < before; due = dueOf(courses[i]!)) {
-      if (isFinished(courses[i]!, rule)) break
+  /** Gives a topic the sessions that finish it, or as many of them as are asked for. */
+  const give = (i: number, most: number) => {
+    const { minutes, before } = topics[i]!
+    for (let n = 0; n < most; n++) {
+      const due = dueOf(courses[i]!)
+      if (due === undefined || due >= before || isFinished(courses[i]!, rule)) return
       const earliest = Math.max(0, (courses[i]!.at ?? -1) + 1)
       const day =
         upwards(due, before, (d) => fits(d, minutes)) ??
         downwards(due - 1, earliest, (d) => fits(d, minutes))
-      if (day === undefined) break
+      if (day === undefined) return
       put(i, due, day, true)
     }
-    missing[i] = lacking(topic, courses[i]!, rule)
   }
+  if (oneEach) for (const i of order) give(i, 1)
+  for (const i of order) {
+    give(i, Infinity)
+    missing[i] = lacking(topics[i]!, courses[i]!, rule)
+  }
+  const nothing = topics.map(
+    ({ course }, i) => missing[i]! > 0 && courses[i]!.sessions === course.sessions,
+  )
 
   const going = new Set(order.filter((i) => isFinished(courses[i]!, rule)))
   for (;;) {
     const next = earliestDue([...going], courses, topics)
-    if (!next) return { placed, missing }
+    if (!next) return { placed, missing, nothing }
     const { topic, due } = next
     const { minutes, before } = topics[topic]!
     const day = upwards(due, before, (d) => fits(d, minutes))

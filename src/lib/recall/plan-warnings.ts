@@ -21,6 +21,8 @@ export type PlanWarning<T extends TopicPlace = TopicPlace> =
       readonly minutesMissing: number
       /** Minutes a day with which all of it fits; `null`: not even with ten hours. */
       readonly minutesADayNeeded: number | null
+      /** Of the topics those that get no check at all. */
+      readonly unchecked: readonly T[]
     }
   /** They cannot be finished before the exam even with all day: the days themselves are too few. */
   | { readonly rule: 'too-few-days'; readonly examDay: Day; readonly topics: readonly T[] }
@@ -70,6 +72,7 @@ export function warningsOf<T extends TopicPlace>(planned: Planned<T>): PlanWarni
         topics: named(short),
         minutesMissing,
         minutesADayNeeded: needed,
+        unchecked: named(short.filter((i) => levelled.nothing[i])),
       },
       late.length > 0 && { rule: 'too-few-days' as const, examDay, topics: named(late) },
       here.some(none) && {

@@ -53,6 +53,8 @@ export interface Settings {
   readonly tutorMarksCount?: boolean
   /** Whether a point learns from the marks that were changed; absent: it does. */
   readonly learnsFromChanges?: boolean
+  /** Random, and made once: what this student's entries in a calendar are known by. */
+  readonly calendarId?: string
 }
 
 /** The part of the settings that says when a topic is finished. */

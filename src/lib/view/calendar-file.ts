@@ -15,23 +15,25 @@ export interface CalendarExam extends Exam {
 export interface CalendarContent {
   readonly checks: readonly PlannedCheck<CalendarTopic>[]
   readonly exams: readonly CalendarExam[]
+  /** Random, and the same at every file of this student: two who share a calendar must not overwrite each other's entries. */
+  readonly calendarId: string
   /** When the file is made. */
   readonly nowMs: number
 }
 
 /**
  * All-day events without alarms. The UID of a check is its topic and which session of it it is, that of an exam its syllabus and
- * title: a file made later replaces the events of an earlier one instead of doubling them. DTSTAMP and SEQUENCE grow with
+ * title, each with the student's own id, because a UID is globally unique (RFC 5545, 3.8.4.7; RFC 7986, 5.3): a file made later replaces the events of an earlier one instead of doubling them. DTSTAMP and SEQUENCE grow with
  * the clock, so that the later file is known as the later.
  */
-export function calendarFile({ checks, exams, nowMs }: CalendarContent): string {
+export function calendarFile({ checks, exams, calendarId, nowMs }: CalendarContent): string {
   const calendar = ical({
     name: 'Second Ink',
     prodId: { company: 'Second Ink', product: 'Plan', language: 'EN' },
   })
   const add = (id: string, day: Day, summary: string, description: string) =>
     calendar.createEvent({
-      id: `${id}@second-ink`,
+      id: `${id}@${encodeURIComponent(calendarId)}.second-ink`,
       // Without a zone the library writes the UTC date.
       start: new Date(`${day}T00:00:00Z`),
       allDay: true,

@@ -27,9 +27,14 @@ export function warningSentence<T extends TopicPlace>(
     case 'too-little-time': {
       const { minutesMissing, minutesADayNeeded } = warning
       const missing = `Before ${examWords(warning.examDay, today)} ${minutesWords(minutesMissing)} of checks have no room: ${topics}.`
-      return minutesADayNeeded === null
-        ? `${missing} More minutes a day would not hold them either: decide which topics to leave out.`
-        : `${missing} With ${minutesWords(minutesADayNeeded)} a day instead of ${minutesADay} it all fits. As it is, the easiest are left out.`
+      const unchecked =
+        warning.unchecked.length > 0 &&
+        `No check at all: ${someOf(warning.unchecked.map(titleOf))}.`
+      const more =
+        minutesADayNeeded === null
+          ? 'More minutes a day would not hold them either: decide which topics to leave out.'
+          : `With ${minutesWords(minutesADayNeeded)} a day instead of ${minutesADay} it all fits. As it is, every topic is checked once before one is checked again, the hardest first.`
+      return [missing, unchecked, more].filter((part) => part !== false).join(' ')
     }
     case 'too-few-days':
       return `The days before ${examWords(warning.examDay, today)} are too few to finish ${topics}: it takes ${counted(sessionsNeeded, 'full day')}, the last at least ${counted(daysApart, 'day')} after the first. The plan checks them as often as the rules allow.`

@@ -192,8 +192,23 @@ describe('what the days left cannot hold', () => {
     const rule = { sessionsNeeded: 3, daysApart: 2 }
     const made = plan('abcd', [], { ...rule, minutesADay: 35, exams: [exam('2027-03-13')] })
     expect(made.warnings).toMatchObject([
-      { rule: 'too-little-time', minutesMissing: 6 * 15, minutesADayNeeded: 60 },
+      { rule: 'too-little-time', minutesMissing: 6 * 15, minutesADayNeeded: 60, unchecked: [] },
     ])
+  })
+
+  test('far too little time: each topic once before one twice, the hardest first; those without any are named', () => {
+    const more = { minutesADay: 15, exams: [exam('2027-03-14')] }
+    // Four days, a check a day.
+    expect(lineOf(plan('abcdef', [], more)).map((line) => line.slice(6))).toEqual([...'abcd'])
+    expect(plan('abcdef', [], more).warnings[0]).toMatchObject({
+      rule: 'too-little-time',
+      unchecked: [place('e'), place('f')],
+    })
+    const three = plan('abc', [], more)
+    expect(
+      three.days.flatMap(({ checks }) => checks.map((one) => one.topic.topicId)).sort(),
+    ).toEqual([...'aabc'])
+    expect(three.warnings[0]).toMatchObject({ rule: 'too-little-time', unchecked: [] })
   })
 
   test.each([
@@ -294,6 +309,11 @@ describe('for every set of topics', () => {
         const made = planned(checks)
         const all = made.days.flatMap(({ checks: each }) => each)
         const warned = made.warnings.flatMap((warning) => warning.topics)
+        const nothing = new Set(
+          made.warnings.flatMap((warning) =>
+            warning.rule === 'too-little-time' ? warning.unchecked.map((one) => one.topicId) : [],
+          ),
+        )
 
         for (const { day, minutes, checks: each } of made.days) {
           expect(day >= TODAY).toBe(true)
@@ -309,6 +329,7 @@ describe('for every set of topics', () => {
           const mine = all.filter(({ topic }) => topic.topicId === id(i))
           const isWarned = warned.some(({ topicId }) => topicId === id(i))
           expect(mine.length > 0 || isWarned, `${id(i)} is planned or warned`).toBe(true)
+          if (nothing.has(id(i))) expect(mine).toEqual([])
           // Nothing on or after the exam, nothing twice on a day, nothing on the day of a session made.
           if (days !== undefined && days >= 0)
             for (const { day } of mine) expect(daysBetween(TODAY, day)).toBeLessThan(days)

@@ -62,6 +62,7 @@ describe('what the plan says', () => {
         topics: topics.slice(0, 2),
         minutesMissing: 90,
         minutesADayNeeded: 45,
+        unchecked: [],
       },
       says: /^Before the exam on 14 April 1 hour 30 minutes of checks have no room: topic 1 and topic 2\. With 45 minutes a day instead of 30 it all fits\./,
     },
@@ -72,8 +73,9 @@ describe('what the plan says', () => {
         topics,
         minutesMissing: 9000,
         minutesADayNeeded: null,
+        unchecked: topics.slice(7),
       },
-      says: /^Before the exam tomorrow .*topic 6 and 2 others\. .*decide which topics to leave out\.$/,
+      says: /^Before the exam tomorrow .*topic 6 and 2 others\. No check at all: topic 8\. .*decide which topics to leave out\.$/,
     },
     {
       warning: { rule: 'too-few-days', examDay: '2027-03-14', topics: topics.slice(0, 1) },

@@ -162,6 +162,7 @@ export const settingsSchema = exactly<Settings>()(
     syllabusIds: v.optional(v.array(id)),
     tutorMarksCount: v.optional(v.boolean()),
     learnsFromChanges: v.optional(v.boolean()),
+    calendarId: v.optional(id),
   }),
 )
 
