@@ -67,15 +67,37 @@ export const sameWords = ({ same, points }: Agreement): string =>
     : `${same} of ${counted(points, 'point')} the same, ${Math.round((100 * same) / points)} %.`
 
 /** "Cohen’s kappa 0.72, 95 % interval 0.51 to 0.93." */
-export const kappaWords = (kappa: Kappa | undefined): string =>
-  kappa
-    ? `Cohen’s kappa ${two(kappa.value)}, 95 % interval ${two(kappa.low)} to ${two(kappa.high)}.`
-    : 'Cohen’s kappa has no value here: it needs points, and more than one kind of mark.'
+export function kappaWords(kappa: Kappa | undefined): string {
+  if (!kappa)
+    return 'Cohen’s kappa has no value here: it needs points, and more than one kind of mark.'
+  // The large-sample error is nought where nothing differs, on three points as on three hundred.
+  if (kappa.error < 1e-9)
+    return `Cohen’s kappa ${two(kappa.value)}; no interval can be given, because no mark differs.`
+  return `Cohen’s kappa ${two(kappa.value)}, 95 % interval ${two(kappa.low)} to ${two(kappa.high)}.`
+}
 
 const two = (number: number): string => number.toFixed(2).replace('-', '−')
 
 export const KAPPA_SOURCE =
   'Kappa is agreement beyond chance: 1 is full agreement, 0 what chance would give. Cohen (1960), Educational and Psychological Measurement 20, 37–46; interval from the large-sample standard error of Fleiss, Cohen and Everitt (1969), Psychological Bulletin 72, 323–327. With few points, and because points of one page are not independent, the interval is a rough guide.'
+
+/** What fits on a page of A4, measured in millimetres on a print: a row of the topics, a point's first line, each line of its text. */
+const PRINTED = { height: 210, row: 6.3, head: 5.2, line: 4.4, letters: 42, columns: 2, most: 14 }
+
+/** The topics, and the points to go through, that fit on one page of A4; each list from its beginning. */
+export function onOnePage<T, P extends { readonly text: string }>(
+  topics: readonly T[],
+  points: readonly P[],
+): { topics: readonly T[]; points: readonly P[] } {
+  const { height, row, head, line, letters, columns, most } = PRINTED
+  const shown = topics.slice(0, most)
+  let room = columns * (height - row * shown.length)
+  const fitting = points.findIndex(({ text }) => {
+    room -= head + line * Math.max(1, Math.ceil(text.length / letters))
+    return room < 0
+  })
+  return { topics: shown, points: fitting === -1 ? points : points.slice(0, fitting) }
+}
 
 /** "made on Tuesday 2 March 2027, opened today". */
 export const fileWords = (made: Day, opened: Day, today: Day): string =>
