@@ -1,8 +1,21 @@
 /** The tutor's pages as rows of a table file: everything that is shown, a heading first. */
 import type { Outcome } from '../marking/types'
 import { dayOf, decidedOutcomes, type Check } from '../recall'
-import { ofPupil, type Group, type MissedPoint, type PupilChecks, type Review } from '../review'
+import {
+  CATEGORIES,
+  changedMarks,
+  ofPupil,
+  sentenceOf,
+  type Agreement,
+  type Agreements,
+  type Group,
+  type MissedPoint,
+  type PupilChecks,
+  type Review,
+  type SharedPage,
+} from '../review'
 import { timeWords } from './dates'
+import { DIRECTION_WORDS } from './review'
 import { outcomeWords } from './sentences'
 
 type Rows = readonly (readonly string[])[]
@@ -64,31 +77,66 @@ const CHECK_HEAD = [
   'The syllabus says',
   'Marker',
   'Pupil’s mark',
+  'Changed',
+  'The sentence',
   'Tutor’s mark',
   'Comment',
+  'Comment on the check',
 ]
 
-/** A row for each point of each check. */
+/** A row for each point of each check; then how far the tutor agrees. */
 export const pupilTable = (
   name: string,
   { checks, topics }: PupilChecks,
   reviews: ReadonlyMap<string, Review>,
+  pages: ReadonlyMap<string, SharedPage>,
+  agreements: Agreements,
 ): Rows => [
   CHECK_HEAD,
   ...checks.flatMap(({ check, topic }) => {
     const texts = new Map(topics[topic]?.points.map(({ ref, text }) => [ref, text]))
-    const review = new Map(reviews.get(check.id)?.points.map((point) => [point.ref, point]))
-    return decidedOutcomes(ofPupil(check)).map(({ ref, marker, outcome }) => [
-      ...factCells(name, check),
-      ref,
-      texts.get(ref) ?? '',
-      outcomeWords(marker),
-      outcomeWords(outcome),
-      words(review.get(ref)?.outcome),
-      review.get(ref)?.comment ?? '',
-    ])
+    const review = reviews.get(check.id)
+    const given = new Map(review?.points.map((point) => [point.ref, point]))
+    const page = pages.get(check.id)
+    const changed = new Map(changedMarks([check]).map((mark) => [mark.ref, mark.direction]))
+    return decidedOutcomes(ofPupil(check)).map(({ ref, marker, outcome }) => {
+      const direction = changed.get(ref)
+      return [
+        ...factCells(name, check),
+        ref,
+        texts.get(ref) ?? '',
+        outcomeWords(marker),
+        outcomeWords(outcome),
+        direction ? DIRECTION_WORDS[direction] : '',
+        direction && page ? sentenceOf(page.text, page.report, ref) : '',
+        words(given.get(ref)?.outcome),
+        given.get(ref)?.comment ?? '',
+        review?.comment ?? '',
+      ]
+    })
   }),
+  ...agreementRows('Marker', agreements.marker),
+  ...agreementRows('Pupil', agreements.pupil),
 ]
+
+const agreementRows = (other: string, { table, points, same, kappa }: Agreement): Rows =>
+  points === 0
+    ? []
+    : [
+        [],
+        [`Tutor \\ ${other}`, ...CATEGORIES.map(outcomeWords)],
+        ...CATEGORIES.map((category, i) => [
+          outcomeWords(category),
+          ...(table[i] ?? []).map(String),
+        ]),
+        ['Points the same', String(same), 'Of', String(points)],
+        ...(kappa
+          ? [
+              ['Cohen’s kappa', kappa.value.toFixed(3)],
+              ['95 % interval', kappa.low.toFixed(3), kappa.high.toFixed(3)],
+            ]
+          : []),
+      ]
 
 const words = (outcome: Outcome | null | undefined): string =>
   outcome ? outcomeWords(outcome) : ''

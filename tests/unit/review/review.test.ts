@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { countedCheck, decidedOutcomes, type Check } from '../../../src/lib/recall'
 import {
+  agreementsOf,
   batchOf,
   changedMarks,
   changesSince,
@@ -20,6 +21,7 @@ import {
 } from '../../../src/lib/review'
 import { markingKey } from '../../../src/lib/view/marking-keys'
 import { tutorWords } from '../../../src/lib/view/remarks'
+import { pupilTable } from '../../../src/lib/view/review-tables'
 import { check, page } from '../store/records'
 
 const atMs = (day: string) => Date.parse(`${day}T12:00:00Z`)
@@ -214,4 +216,35 @@ test('a batch: the lowest page and the most missed point first', () => {
     ['1.2', ['one', 'none']],
     ['1.1', ['none']],
   ])
+})
+
+test('the table of a pupil has every mark, what was changed with its sentence, comments and agreement', () => {
+  const { topic, text, report } = page('a')
+  const one = of('a', '2027-03-01', 'fc', { changes: [change('1.2', 'full', 'student')] })
+  const review = {
+    ...withPoint(newReview('p', 'a'), {
+      ref: '1.2',
+      outcome: 'missed',
+      comment: 'See 2.',
+      atMs: 5,
+    }),
+    comment: 'Good order.',
+  }
+  const [head, ...rows] = pupilTable(
+    'Mara',
+    { schema: 1, id: 'p', madeAtMs: 1, topics: [topic], checks: kept(one) },
+    new Map([['a', review]]),
+    new Map([['a', { text, report }]]),
+    agreementsOf(marksBeside(one, review)),
+  )
+  const cell = (row: number, column: string) => rows[row]?.[head!.indexOf(column)]
+  expect(cell(0, 'Changed')).toBe('')
+  expect(cell(1, 'Marker')).toBe('says the opposite')
+  expect(cell(1, 'Pupil’s mark')).toBe('full')
+  expect(cell(1, 'Changed')).toBe('in their own favour')
+  expect(cell(1, 'The sentence')).toBe(text.slice(27, 36))
+  expect(cell(1, 'Tutor’s mark')).toBe('missed')
+  expect(cell(1, 'Comment')).toBe('See 2.')
+  expect(cell(1, 'Comment on the check')).toBe('Good order.')
+  expect(rows).toContainEqual(['Points the same', '0', 'Of', '1'])
 })
