@@ -158,9 +158,9 @@ test('UTF-16 and Windows-1252 are read; the second is told', async ({ page }) =>
   await expect(row(page, '1.1 Wellen erreichen den Strand schräg.')).toBeVisible()
   await bring(
     page,
-    bytes('west.txt', Buffer.from('1.1 Wellen erreichen den Strand schräg.', 'latin1')),
+    bytes('west.txt', Buffer.from('1.1 Wellen erreichen den Strand schräg \u0096 immer.', 'latin1')),
   )
-  await expect(row(page, '1.1 Wellen erreichen den Strand schräg.')).toBeVisible()
+  await expect(row(page, '1.1 Wellen erreichen den Strand schräg – immer.')).toBeVisible()
   await expect(page.getByText('it was read as Windows-1252')).toBeVisible()
 })
 
@@ -180,6 +180,8 @@ test('500 pages show how far they are and can be stopped', async ({ page, browse
   await expect(page.getByText(/[1-9]\d* of 50\d pages read/)).toBeVisible()
   await page.getByRole('button', { name: 'Stop' }).click()
   await expect(page.getByText('Stopped. Nothing was kept.')).toBeVisible()
+  // The memory of the document is that of its worker, and goes with it.
+  await expect.poll(() => page.workers().length).toBe(0)
   await page.reload()
   await expect(page.getByRole('button', { name: 'Go on with the draft' })).toHaveCount(0)
 })

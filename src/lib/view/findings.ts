@@ -143,14 +143,14 @@ function asks({ ref, ideas, any, steps, equation, value }: Point, drafted: Exami
 export function findingWords(finding: Finding): string {
   switch (finding.kind) {
     case 'never-full':
-      return `This point can never be full: even written out in its own words it is not. ${finding.why}`
+      return `This point can never be full: even written out in its own words it is not. ${finding.why} Change its ideas, or what loses it.`
     case 'text-short':
       return `Its text alone does not say: ${listed(finding.missing)}. Who learns the text word for word does not get the point: change the text, or leave the idea out.`
     case 'given-away':
-      return `The title of the topic gives “${finding.idea}” away: it stands above the blank page.`
+      return `The title of the topic gives “${finding.idea}” away: it stands above the blank page, and who repeats it has shown nothing. Ask for something else, or retitle the topic.`
     case 'alike':
-      return `It cannot be told apart from ${finding.other}: whoever says one has said the other.`
+      return `It cannot be told apart from ${finding.other}: whoever says one has said the other. Make one point of them, or give each an idea of its own.`
     case 'said-by':
-      return `Whoever writes ${finding.other} has said this point too.`
+      return `Whoever writes ${finding.other} has said this point too: a page full of the one earns both. Give this one an idea that ${finding.other} does not say.`
   }
 }

@@ -32,12 +32,21 @@ export const setRef = (tree: DraftTree, key: number, typed: string): DraftTree =
     return { ...rest, ref }
   })
 
-export const setRole = (tree: DraftTree, key: number, role: Role): DraftTree =>
-  changeLine(tree, key, (line) => {
+/** A line that becomes a point and has no number gets one after that of the line above it. */
+export function setRole(tree: DraftTree, key: number, role: Role): DraftTree {
+  const above = lastBefore(tree.lines, at(tree, key), (line) => line.role !== 'out')
+  return changeLine(tree, key, (line) => {
     if (line.role === role) return line
     const { why: _why, ...rest } = line
-    return { ...rest, role }
+    return role === 'point' && line.ref === ''
+      ? { ...rest, role, ref: freeRef(tree, tree.lines[above]?.ref ?? ''), counted: true }
+      : { ...rest, role }
   })
+}
+
+/** Put back, a line is what it was: a heading a topic, everything else a point. */
+export const putBack = (tree: DraftTree, key: number): DraftTree =>
+  setRole(tree, key, tree.lines[at(tree, key)]?.depth === undefined ? 'point' : 'topic')
 
 /** Two lines out of one, parted at `offset` of its text; what else the point has stays with the first. */
 export function splitLine(tree: DraftTree, key: number, offset: number): DraftTree {

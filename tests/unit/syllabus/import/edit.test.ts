@@ -6,6 +6,7 @@ import {
   joinLine,
   moveLine,
   problemsOf,
+  putBack,
   redo,
   renumber,
   renumberDoubles,
@@ -80,6 +81,16 @@ describe('one step', () => {
     { does: 'a topic moves down with its points', to: moveLine(shore, 0, 1), is: swapped },
     { does: 'a topic moves up with its points', to: moveLine(shore, 4, -1), is: swapped },
     { does: 'the last stays last', to: moveLine(shore, 5, 1), is: same },
+    {
+      does: 'what was left out is put back as a point, with a number of its own',
+      to: putBack(shore, 2),
+      is: [...same.slice(0, 2), 'point 1.1.2 About four lessons', ...same.slice(2)],
+    },
+    {
+      does: 'a heading that was left out is put back as a topic',
+      to: putBack(setRole({ ...shore, lines: shore.lines.map((one) => (one.key === 4 ? { ...one, depth: 1 } : one)) }, 4, 'out'), 4),
+      is: same,
+    },
     { does: 'a line is dropped', to: setRole(shore, 5, 'out'), is: same.slice(0, 4) },
     {
       does: 'a topic is retitled, on the sieve that a file goes through',

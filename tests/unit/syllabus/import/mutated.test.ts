@@ -190,6 +190,8 @@ describe('files that were damaged', () => {
       holdsTogether(result)
     }
     expect(counts.read + counts.refused).toBe(times)
+    // Both happen: some damage leaves a file that can be read, some does not.
+    expect(counts.read).toBeGreaterThan(0)
     expect(counts.refused).toBeGreaterThan(0)
   })
 })
