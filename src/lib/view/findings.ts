@@ -151,6 +151,6 @@ export function findingWords(finding: Finding): string {
     case 'alike':
       return `It cannot be told apart from ${finding.other}: whoever says one has said the other. Make one point of them, or give each an idea of its own.`
     case 'said-by':
-      return `Whoever writes ${finding.other} has said this point too: a page full of the one earns both. Give this one an idea that ${finding.other} does not say.`
+      return `Whoever writes ${finding.other} has said this point too, and gets both for it. Give this one an idea that ${finding.other} does not say.`
   }
 }
