@@ -1,24 +1,35 @@
 /** Plain text and Markdown -> blocks. */
 import { readHeadingWord, readMark } from './marks'
+import { joined, wordsIn } from './pdf/paragraphs'
 import { splitRow, tableBlocks } from './tables'
 import type { Block, Mark, Place } from './types'
 
+/** As it comes along when a document is copied. */
+const PAGE = /^page \d{1,4}(?: (?:of|\/) \d{1,4})?$/i
+
 /** Never throws. Headings of Markdown, both kinds of list and tables with bars; else lines as they are. */
 export function textBlocks(source: string): Block[] {
-  const lines = source.replace(/\r\n?/g, '\n').split('\n')
+  const kept = source
+    .replace(/\r\n?/g, '\n')
+    .split('\n')
+    .map((line, i) => ({ line, number: i + 1 }))
+    .filter(({ line }) => !PAGE.test(line.trim()))
+  const lines = kept.map(({ line }) => line)
+  const numbers = kept.map(({ number }) => number)
   const blocks: Block[] = []
+  const words = wordsIn(lines.map((line) => line.trim()))
   let before: Mark | undefined
   for (let i = 0; i < lines.length; i += 1) {
     const line = lines[i]!
     const text = plain(line)
-    const place: Place = { kind: 'line', number: i + 1 }
+    const place: Place = { kind: 'line', number: numbers[i]! }
     if (text === '' || /^([-*_=~`]\s*){3,}\w*$/.test(text)) continue
     const hashes = /^ {0,3}(#{1,6})\s+(.*?)\s*#*$/.exec(line)
     if (hashes) blocks.push(heading(plain(hashes[2]!), hashes[1]!.length, place))
     else if (isBarTable(lines, i)) {
       let end = i
       while (end < lines.length && lines[end]!.includes('|')) end += 1
-      blocks.push(...barTable(lines.slice(i, end), i))
+      blocks.push(...barTable(lines.slice(i, end), numbers.slice(i, end)))
       i = end - 1
     } else if (/^ {0,3}(=+|-{3,})\s*$/.test(lines[i + 1] ?? '') && !readMark(text).mark) {
       blocks.push(heading(text, lines[i + 1]!.trim().startsWith('=') ? 1 : 2, place))
@@ -38,7 +49,7 @@ export function textBlocks(source: string): Block[] {
       else if (mark) blocks.push({ as: 'text', text: rest, mark, level: nesting(line), place })
       else if (goesOn(blocks, lines, i)) {
         const last = blocks.pop()!
-        blocks.push({ ...last, text: `${last.text} ${text}`.trim() })
+        blocks.push({ ...last, text: joined(last.text, text, words) })
       } else if (isTitleLine(lines, i, text)) blocks.push(heading(text, 2, place))
       else blocks.push({ as: 'text', text, level: 0, place })
     }
@@ -96,14 +107,14 @@ const isBarTable = (lines: readonly string[], i: number): boolean =>
   /^\s*\|?\s*:?-{2,}:?\s*(\|\s*:?-{2,}:?\s*)*\|?\s*$/.test(lines[i + 1] ?? '') &&
   lines[i + 1]!.includes('-')
 
-function barTable(lines: readonly string[], from: number): Block[] {
+function barTable(lines: readonly string[], numbers: readonly number[]): Block[] {
   const rows = lines.flatMap((line, i) =>
     i === 1
       ? []
       : [
           {
             cells: splitRow(line).map((cell) => [{ text: plain(cell) }]),
-            place: { kind: 'line', number: from + i + 1 } as Place,
+            place: { kind: 'line', number: numbers[i]! } as Place,
           },
         ],
   )

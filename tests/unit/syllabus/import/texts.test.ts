@@ -52,6 +52,15 @@ describe('text', () => {
       gives: ['point 1.1 Limpets graze.', 'point 1.2 A | B'],
     },
     {
+      why: 'copied out of a document: parted words are whole, a real hyphen stays, page numbers are left out',
+      source:
+        '1.1 Waves reach the beach ob-\nliquely.\nPage 3 of 40\n1.2 A short-\nterm gauge, and one for a short-term study, floats at low-\nPage 4 of 40\nwater. The water is low.',
+      gives: [
+        'point 1.1 Waves reach the beach obliquely.',
+        'point 1.2 A short-term gauge, and one for a short-term study, floats at low-water. The water is low.',
+      ],
+    },
+    {
       why: 'for whom points are is said within a topic; whole tiers are topics',
       source: '# Foundation tier\n1. Waves come.\n\nHigher tier only\n\n2. Sand goes.',
       gives: ['topic Foundation tier', 'point 1.1 Waves come.', 'point 1.2 Sand goes.'],

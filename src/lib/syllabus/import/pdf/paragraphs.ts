@@ -17,15 +17,7 @@ export interface Print {
 }
 
 export function printOf(lines: readonly Line[]): Print {
-  // The second half of a parted word is no word.
-  const words = new Set(
-    lines.flatMap(({ text }, i) => {
-      const whole = /\p{L}[-\u00ad]$/u.test(lines[i - 1]?.text ?? '')
-        ? text.replace(/^[\p{L}-]+/u, '')
-        : text
-      return whole.toLowerCase().match(/[\p{L}-]+/gu) ?? []
-    }),
-  )
+  const words = wordsIn(lines.map(({ text }) => text))
   const steps = lines
     .flatMap((line, i) => {
       const before = lines[i - 1]
@@ -87,6 +79,17 @@ function beginsAnew(mark: Mark, first: Line, line: Line, ended: boolean, full: b
 
 /** A heading or a cell: a line of its own that does not reach across. */
 const isAlone = ({ x1, left, right }: Line): boolean => x1 < right - (right - left) * 0.3
+
+/** Words of printed lines in small letters; the second half of a parted word is none. */
+export const wordsIn = (lines: readonly string[]): Set<string> =>
+  new Set(
+    lines.flatMap((text, i) => {
+      const whole = /\p{L}[-\u00ad]$/u.test(lines[i - 1] ?? '')
+        ? text.replace(/^[\p{L}-]+/u, '')
+        : text
+      return whole.toLowerCase().match(/[\p{L}-]+/gu) ?? []
+    }),
+  )
 
 /**
  * A hyphen at the end of a line stays where the document has the word with it elsewhere, or each half as a word of its
