@@ -81,20 +81,30 @@ const two = (number: number): string => number.toFixed(2).replace('-', '−')
 export const KAPPA_SOURCE =
   'Kappa is agreement beyond chance: 1 is full agreement, 0 what chance would give. Cohen (1960), Educational and Psychological Measurement 20, 37–46; interval from the large-sample standard error of Fleiss, Cohen and Everitt (1969), Psychological Bulletin 72, 323–327. With few points, and because points of one page are not independent, the interval is a rough guide.'
 
-/** What fits on a page of A4, measured in millimetres on a print: a row of the topics, a point's first line, each line of its text. */
-const PRINTED = { height: 210, row: 6.3, head: 5.2, line: 4.4, letters: 42, columns: 2, most: 14 }
+/**
+ * What fits on a page, in millimetres, measured on prints on A4 and on US Letter, which is shorter: a column without the topics, a row
+ * of these, a point's first line, each line of its text.
+ */
+const PRINTED = { height: 165, row: 6.3, head: 5.2, line: 4.4, letters: 42, columns: 2, most: 14 }
 
-/** The topics, and the points to go through, that fit on one page of A4; each list from its beginning. */
+/** The topics, and the points to go through, that fit on one page; each list from its beginning. */
 export function onOnePage<T, P extends { readonly text: string }>(
   topics: readonly T[],
   points: readonly P[],
 ): { topics: readonly T[]; points: readonly P[] } {
   const { height, row, head, line, letters, columns, most } = PRINTED
   const shown = topics.slice(0, most)
-  let room = columns * (height - row * shown.length)
+  const column = height - row * shown.length
+  let full = 0
+  let used = 0
   const fitting = points.findIndex(({ text }) => {
-    room -= head + line * Math.max(1, Math.ceil(text.length / letters))
-    return room < 0
+    const own = head + line * Math.max(1, Math.ceil(text.length / letters))
+    if (used + own > column) {
+      full += 1
+      used = 0
+    }
+    used += own
+    return full === columns || own > column
   })
   return { topics: shown, points: fitting === -1 ? points : points.slice(0, fitting) }
 }
