@@ -18,8 +18,14 @@ const WORK: { readonly [K in DraftKind]: (record: RecordOf[K]) => unknown } = {
   round: ({ uid, points, typing, stage }) => [uid, points, typing, stage],
 }
 
+/** One of them comes from a page and one from the database, which keeps what a record holds in an order of its own. */
 export const sameWork = <K extends DraftKind>(kind: K, a: RecordOf[K], b: RecordOf[K]): boolean =>
-  sameJson(WORK[kind](a), WORK[kind](b))
+  sameJson(workOf(kind, a), workOf(kind, b))
+
+function workOf<K extends DraftKind>(kind: K, record: RecordOf[K]): unknown {
+  const read = readRecord(kind, record)
+  return WORK[kind](read.ok ? read.record : record)
+}
 
 export interface Saving<K extends DraftKind> {
   /** What this window last read or kept there; `undefined` where there was nothing. */

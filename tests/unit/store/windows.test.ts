@@ -114,6 +114,25 @@ test('a draft ends with its check or not at all', async () => {
   expect(await inPlace()).toBeUndefined()
 })
 
+test('what a window kept is what it knows, in whatever order it said it', async () => {
+  const tree = (text: string) => ({
+    warnings: [],
+    lines: [{ text, role: 'point' as const, ref: '1.1', key: 0, depth: undefined as never }],
+    title: 'Shores',
+  })
+  const record = (text: string): store.SyllabusImport => ({
+    name: 'a.pdf',
+    tree: tree(text),
+    savedAtMs: 1,
+    schema: 1,
+    id: 'draft',
+  })
+  const mine = { known: undefined, window: 'one' }
+  expect(await store.keepDraft('import', record('Waves'), mine)).toBeUndefined()
+  const again = { known: record('Waves'), window: 'one' }
+  expect(await store.keepDraft('import', record('Waves come in'), again)).toBeUndefined()
+})
+
 test('one that cannot be read is set aside', async () => {
   await rawSet(KEY, { schema: 1, half: true })
   const one = windowOf('one')

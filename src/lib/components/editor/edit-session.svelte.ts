@@ -7,8 +7,9 @@ import {
   type Edits,
   type SyllabusForm,
 } from '$lib/syllabus'
-import { removeEdit, saveEdit, type SyllabusEdit } from '$lib/store'
+import { editKey, type SyllabusEdit } from '$lib/store'
 import { keepDrafts, type DraftKeeper } from '../draft-keeper'
+import { DraftWindow } from '../draft-window.svelte'
 
 export interface Begun {
   /** Under which the edit is kept. */
@@ -32,16 +33,19 @@ export class EditSession {
     () => this.form !== this.begun.inUse && !sameForm(this.form, this.begun.inUse),
   )
   readonly begun: Begun
+  readonly share: DraftWindow<'edit'>
   readonly #keeper: DraftKeeper<SyllabusForm>
 
   constructor(begun: Begun) {
     this.begun = begun
     this.edits = beginEdits(begun.form)
-    const { id, source, inUse } = begun
+    this.share = new DraftWindow('edit', editKey(begun.id))
+    // Where it cannot be read now, the first step says so.
+    void this.share.open().catch(() => undefined)
     const save = (form: SyllabusForm) =>
-      sameForm(form, inUse)
-        ? removeEdit(id)
-        : saveEdit({ schema: 1, id, source, form, savedAtMs: Date.now() } satisfies SyllabusEdit)
+      sameForm(form, begun.inUse)
+        ? this.share.end(this.#record(form))
+        : this.share.save(this.#record(form))
     this.#keeper = keepDrafts<SyllabusForm>(save, {
       onkept: (form) => {
         this.fault = ''
@@ -75,6 +79,16 @@ export class EditSession {
     if (what !== undefined) this.#now(redoEdit(this.edits), `Done again: ${what}.`)
   }
 
+  /** Of two edits. What is not taken is set aside; the other one is taken as a step that can be taken back. */
+  choose(which: 'mine' | 'theirs'): void {
+    const theirs = this.share.other
+    if (!theirs) return
+    this.share.chosen(which === 'mine' ? theirs : this.#record(this.form))
+    if (which === 'theirs')
+      this.do(theirs.form, 'what the other window wrote', { say: 'Taken from the other window.' })
+    this.#keeper.changed(this.form)
+  }
+
   keepNow(): Promise<void> {
     return this.#keeper.keepNow()
   }
@@ -82,6 +96,11 @@ export class EditSession {
   /** Nothing more is kept: the edit was put in use, or left. */
   stop(): Promise<void> {
     return this.#keeper.stop()
+  }
+
+  #record(form: SyllabusForm): SyllabusEdit {
+    const { id, source } = this.begun
+    return { schema: 1, id, source, form, savedAtMs: Date.now() }
   }
 
   #now(edits: Edits, say: string): void {
