@@ -5,7 +5,7 @@ export const longshoreDrift: DemoTopic = {
   topicId: 'longshore-drift',
   lines: {
     '2.1a': 'waves come in to the beach at an angle because of the prevailing wind',
-    '2.1b': 'the prevailing wind makes the waves reach the beach at an angle',
+    '2.1b': 'because of the prevailing wind the waves arrive at the beach at an angle',
     '2.1w': 'waves hit the beach at an angle',
     '2.2a': 'swash carries material up the beach at an angle',
     '2.2b': 'the swash carries sand and pebbles up the beach at the same angle',
