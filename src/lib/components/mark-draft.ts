@@ -55,7 +55,7 @@ export function markDraft(
         ...(saving ?? { known: draft, window: '' }),
       })
       // Not waited for: the browser may put the question to the user.
-      void askToKeepOnce()
+      askToKeepOnce()
       await takeUp(draft.syllabusId)
     } catch (error) {
       // The marked page shows it from memory and says so; the draft stays where it is.

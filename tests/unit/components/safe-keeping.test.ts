@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { backupIsDue } from '../../../src/lib/components/safe-keeping'
+import { backupIsDue, isGone } from '../../../src/lib/components/safe-keeping'
 import { DEMO_PREFIX } from '../../../src/lib/recall'
 
 const DAY = 86_400_000
@@ -18,4 +18,14 @@ test.each([
   ['the demo alone', [daysAgo(200, `${DEMO_PREFIX}shore`)], undefined, false],
 ] as const)('%s', (_, checks, lastMs, due) => {
   expect(backupIsDue(checks, lastMs, NOW)).toBe(due)
+})
+
+test.each([
+  ['a first visit', 0, 0, undefined, false],
+  ['none were here before', 0, 0, { checks: 0, atMs: NOW }, false],
+  ['twelve were here, and none is', 0, 0, { checks: 12, atMs: NOW }, true],
+  ['they are here, but cannot be read', 0, 12, { checks: 12, atMs: NOW }, false],
+  ['some are here', 3, 0, { checks: 12, atMs: NOW }, false],
+] as const)('a history that is gone: %s', (_, checks, unreadable, seen, gone) => {
+  expect(isGone(checks, unreadable, seen)).toBe(gone)
 })
