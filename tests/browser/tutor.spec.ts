@@ -8,7 +8,6 @@ import {
   markWord,
   pointNote,
   shipped,
-  someOfIt,
   test,
   topic,
   writeAndMark,
@@ -211,22 +210,19 @@ test('many text files at once for one topic', async ({ page }) => {
   await expectSound(page)
 })
 
-test('the report of a pupil is one printed page', async ({ page }, testInfo) => {
-  await writeAndMark(page, someOfIt)
-  await page.goto('/data')
-  await page.getByText('Choose what goes into the file').click()
-  await page.getByLabel('Your name, as your tutor knows you').fill('Nell Rook')
-  const saving = page.waitForEvent('download')
-  await page.getByRole('button', { name: 'Save a file for my tutor' }).click()
-  const recall = testInfo.outputPath('recall.json')
-  await (await saving).saveAs(recall)
+test('the report on 500 checks is one printed page', async ({ page }) => {
   await page.goto('/group')
-  await page.getByLabel('Open pupils’ files').setInputFiles(recall)
-  await page.getByRole('link', { name: 'Nell Rook' }).click()
-  await expect(page.getByRole('heading', { level: 1, name: 'Nell Rook' })).toBeVisible()
-  const pdf = await page.pdf({ path: testInfo.outputPath('report.pdf'), format: 'A4' })
-  // Each page of a PDF has one object of this type; the tree above them is "/Pages".
-  expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1)
+  const made = { id: 'many', name: NAMES[1]!, checks: 500, seed: 3 }
+  await page.getByLabel('Open pupils’ files').setInputFiles(asUpload(made))
+  await page.getByRole('link', { name: NAMES[1]! }).click()
+  await expect(page.getByRole('heading', { level: 1, name: NAMES[1]! })).toBeVisible()
+  for (const format of ['A4', 'Letter']) {
+    const pdf = await page.pdf({ format })
+    // Each page of a PDF has one object of this type; the tree above them is "/Pages".
+    expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1)
+  }
+  await page.emulateMedia({ media: 'print' })
+  await expect(page.getByText(/^and \d+ more points$/)).toBeVisible()
 })
 
 test('six pupils dropped at once, with what is no recall file among them', async ({ page }) => {
