@@ -69,6 +69,22 @@ describe('a value with a unit', () => {
     expect(outcome(charge, 'the charge is 3.2 × 10^-19 C')).not.toBe('full')
     expect(outcome(charge, 'the charge is 0 C')).not.toBe('full')
   })
+  // Common practice: as students write them, where nothing else can be meant.
+  test.each([
+    ['35 °C', 'the harbour froze at 35 C', 'full'],
+    ['35 °C', 'the harbour froze at 35 degrees', 'full'],
+    ['35 °C', 'the harbour froze at 35°', 'full'],
+    ['35 °C', 'the harbour froze at 308.15 K', 'full'],
+    ['35 °C', 'the harbour froze at 36 C', 'contradicted'],
+    ['3 nautical miles', 'the harbour froze 3 nm out', 'full'],
+    ['3 nautical miles', 'the harbour froze 3 NM out', 'full'],
+    ['3 nautical miles', 'the harbour froze 4 nm out', 'contradicted'],
+    ['500 nm', 'the harbour froze 500 nm deep', 'full'],
+    ['5 C', 'the harbour froze with 5 C', 'full'],
+  ])('%s asked, “%s”: %s', (value, says, expected) => {
+    expect(outcome({ ideas: ['harbour + froze'], value }, says)).toBe(expected)
+  })
+
   test('another currency is another quantity', () => {
     const price = { ideas: ['price'], value: '£5' }
     expect(outcome(price, 'the price is £5')).toBe('full')

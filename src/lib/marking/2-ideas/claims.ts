@@ -124,7 +124,8 @@ function ownValues(
       ideas.flatMap(({ occurrences }) =>
         occurrences
           .filter((x) => x.statement === o.statement && x.sign === 1)
-          .flatMap((x) => x.at.map(({ from }) => part(from))),
+          .map((x) => new Set(x.at.map(({ from }) => part(from))))
+          .flatMap((parts) => (parts.size === 1 ? [...parts] : [])),
       ),
     )
     const own = here.filter((other) => told.has(part(other.at[0]!.from)))

@@ -81,6 +81,8 @@ function judged(
     within(low * factor, wanted, tolerance) && within(high * factor, wanted, tolerance)
   const end = (length: number): Span => ({ start: number.start, end: after + length })
 
+  const asked = unitInContext(ready, text.slice(after))
+  if (asked !== undefined) return { says: near(1) ? 'right' : 'wrong', span: end(asked.length) }
   if (ready.counted !== undefined) return countedThing(ready, text, after, near(1), end)
   if (ready.value.unit === undefined) {
     return unitsAt(text.slice(after)).length > 0 && !near(1)
@@ -113,6 +115,18 @@ function judged(
   }
   if (number.words && number.number < 2) return undefined
   return near(1) ? { says: 'no unit', span: end(0) } : undefined
+}
+
+/** `35 C` and `35 degrees` where a temperature is asked: nobody takes them for coulombs or an angle. Common practice. */
+const CELSIUS =
+  /^\s*(?:C\b|°(?!\s?[CF])|deg(?:ree)?s?\b(?!\s*(?:[CF]\b|celsius|centigrade|fahrenheit)))/i
+/** `nm`, which is nanometres everywhere else. */
+const NAUTICAL = /^\s*(?:nmi?\b|n\.?\s?miles?\b)/i
+
+function unitInContext({ value, unit }: ReadyValue, text: string): string | undefined {
+  if (unit?.dimension === 'degC1') return CELSIUS.exec(text)?.[0]
+  if (/^nautical miles?$/i.test(value.unit ?? '')) return NAUTICAL.exec(text)?.[0]
+  return undefined
 }
 
 function countedThing(
