@@ -1,6 +1,6 @@
 /** Records to keep, and a way to the database behind the store's back. */
 import 'fake-indexeddb/auto'
-import { clear, createStore, entries, get, set } from 'idb-keyval'
+import { clear, createStore, entries, get, set, setMany } from 'idb-keyval'
 import { vi } from 'vitest'
 import {
   defaultSettings,
@@ -15,6 +15,7 @@ const raw = createStore('second-ink', 'records')
 export const rawGet = (key: string): Promise<unknown> => get(key, raw)
 export const rawSet = (key: string, value: unknown): Promise<void> => set(key, value, raw)
 export const rawAll = async (): Promise<Map<string, unknown>> => new Map(await entries(raw))
+export const rawPut = (all: ReadonlyMap<string, unknown>): Promise<void> => setMany([...all], raw)
 export const empty = (): Promise<void> => clear(raw)
 
 export const check = (id: string, more: Partial<Check> = {}): Check => ({

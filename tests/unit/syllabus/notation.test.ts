@@ -217,7 +217,7 @@ describe('writing', () => {
           expect(error.offset).toBeLessThanOrEqual(text.length)
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: 1000 },
     )
   })
 })

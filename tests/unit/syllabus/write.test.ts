@@ -22,7 +22,7 @@ describe('writing a syllabus', () => {
       fc.property(syllabi, (syllabus) => {
         expect(readWhole(writeSyllabus(syllabus))).toStrictEqual(syllabus)
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     )
   })
 
@@ -132,7 +132,7 @@ describe('reading never throws', () => {
       )
       .map((some) => some.join(''))
     fc.assert(fc.property(fc.oneof(yaml, fc.string(), fc.string({ unit: 'binary' })), answered), {
-      numRuns: 3000,
+      numRuns: 1000,
     })
   })
 
@@ -154,7 +154,7 @@ describe('reading never throws', () => {
           ),
         )
       }),
-      { numRuns: 1000 },
+      { numRuns: 400 },
     )
   })
 })

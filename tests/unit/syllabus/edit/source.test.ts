@@ -73,7 +73,7 @@ describe('a form says what the syllabus says', () => {
       fc.property(syllabi, (syllabus) => {
         expect(readForm(formOf(syllabus))).toMatchObject({ ok: true, syllabus })
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     )
   })
 
@@ -184,7 +184,7 @@ describe('a change keeps what was not changed as its author wrote it', () => {
         expect(again.ok).toBe(read.ok)
         if (read.ok && again.ok) expect(again.syllabus).toStrictEqual(read.syllabus)
       }),
-      { numRuns: 400 },
+      { numRuns: 150 },
     )
   })
 })
