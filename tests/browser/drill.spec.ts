@@ -1,14 +1,6 @@
 /** The gap drill: cue first, out of the pile only when written in full, kept at every moment. */
 import type { Page } from '@playwright/test'
-import {
-  expect,
-  expectNoSideways,
-  expectNoViolations,
-  someOfIt,
-  test,
-  topic,
-  writeAndMark,
-} from './app'
+import { expect, expectSound, someOfIt, test, topic, writeAndMark } from './app'
 import { expectKept } from './records'
 
 const DRILL =
@@ -30,11 +22,11 @@ test.describe('390 px, dark', () => {
     await expect(answer(page)).toBeFocused()
     const first = await asked(page)
     expect(await page.content()).not.toContain(textOf(first))
-    await sound(page)
+    await expectSound(page)
     await page.getByRole('button', { name: 'See the point' }).click()
     await expect(page.getByRole('note', { name: `Point ${first}` })).toContainText(textOf(first))
     await expect(page.getByText('It comes round again.', { exact: true })).toBeVisible()
-    await sound(page)
+    await expectSound(page)
     await page.getByRole('button', { name: 'Go on' }).click()
     await expect(page.getByText(/^Longshore drift, point /)).not.toContainText(first)
     for (const left of ['1 point left', 'end']) {
@@ -46,7 +38,7 @@ test.describe('390 px, dark', () => {
         await expect(page.locator('main').getByText(left, { exact: true }).first()).toBeVisible()
     }
     await expect(page.getByText('2 points of 2 written in full.')).toBeVisible()
-    await sound(page)
+    await expectSound(page)
     await page.getByRole('link', { name: /how it is going/ }).click()
     await expect(page.getByRole('heading', { level: 1, name: topic.title })).toBeVisible()
   })
@@ -113,8 +105,3 @@ test('from a marked page: the steps of a method are asked in order', async ({ pa
   }
   await expect(page.getByText('It leaves the pile.', { exact: true })).toBeVisible()
 })
-
-async function sound(page: Page): Promise<void> {
-  await expectNoSideways(page)
-  await expectNoViolations(page)
-}

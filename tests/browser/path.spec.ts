@@ -4,8 +4,7 @@ import {
   changeMark,
   expect,
   expectMarked,
-  expectNoSideways,
-  expectNoViolations,
+  expectSound,
   markWord,
   pointNote,
   someOfIt,
@@ -68,11 +67,6 @@ test('Control and Enter stops and marks, from the middle of the page', async ({ 
   await writingPage(page).press('Control+Enter')
   await expectMarked(page)
 })
-
-async function expectSound(page: Page): Promise<void> {
-  await expectNoSideways(page)
-  await expectNoViolations(page)
-}
 
 /** Closed book: not hidden, not there. */
 async function expectNoPointInDocument(page: Page): Promise<void> {

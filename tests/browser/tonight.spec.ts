@@ -1,6 +1,6 @@
 /** The night before: an exam, the minutes, the list, the clock, and the page that is left. */
 import type { Page } from '@playwright/test'
-import { expect, expectNoSideways, expectNoViolations, test, topic } from './app'
+import { expect, expectSound, test, topic } from './app'
 import { expectKept } from './records'
 
 async function choose(page: Page, minutes: string): Promise<void> {
@@ -17,12 +17,12 @@ test.describe('390 px, dark', () => {
     await expect(page.locator('section').getByRole('status')).toHaveText(
       /2 points of 12, 90 seconds\s+each\.\s+10 points will not be asked\./,
     )
-    await sound(page)
+    await expectSound(page)
     await page.getByRole('button', { name: 'Begin' }).click()
     const answer = page.getByRole('textbox', { name: 'Your answer' })
     await expect(answer).toBeFocused()
     expect(await page.content()).not.toContain(topic.points[0]!.text)
-    await sound(page)
+    await expectSound(page)
     await answer.fill(topic.points[0]!.text)
     await page.keyboard.press('Control+Enter')
     await page.getByRole('button', { name: 'Go on' }).press('Enter')
@@ -31,7 +31,7 @@ test.describe('390 px, dark', () => {
     await page.getByRole('button', { name: 'End it here' }).click()
     await expect(page.getByRole('heading', { name: 'Still does not come' })).toBeVisible()
     await expect(page.getByText(/Sleep after this is worth more/)).toBeVisible()
-    await sound(page)
+    await expectSound(page)
     await page.emulateMedia({ media: 'print' })
     await expect(page.getByText(topic.points[1]!.text)).toBeVisible()
     await expect(page.getByRole('heading', { name: 'Got back' })).toBeHidden()
@@ -62,8 +62,3 @@ test('an exam is added here and chosen', async ({ page }) => {
   await expect(page.getByLabel('For')).toContainText('Paper 1')
   await expect(page.getByLabel('For')).toHaveValue('0')
 })
-
-async function sound(page: Page): Promise<void> {
-  await expectNoSideways(page)
-  await expectNoViolations(page)
-}
