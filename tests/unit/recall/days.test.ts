@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { Temporal } from 'temporal-polyfill'
 import { describe, expect, test } from 'vitest'
-import { dayAt } from '../../../src/lib/recall'
+import { dayAt, isDay } from '../../../src/lib/recall'
 
 const ZONES = [
   'UTC',
@@ -52,4 +52,23 @@ describe('the calendar day at an instant', () => {
   test('a zone that nobody knows is read as UTC', () => {
     expect(dayAt(Date.UTC(2027, 2, 1, 23, 59), 'Nowhere/At_All')).toBe('2027-03-01')
   })
+})
+
+test('what a day is, as the calendar library has it', () => {
+  const there = (text: string): boolean => {
+    try {
+      return Temporal.PlainDate.from(text, { overflow: 'reject' }).toString() === text
+    } catch {
+      return false
+    }
+  }
+  for (let year = 1896; year <= 2104; year += 4)
+    for (let month = 0; month <= 13; month += 1)
+      for (let day = 0; day <= 32; day += 1) {
+        const two = (part: number) => String(part).padStart(2, '0')
+        const text = `${year + (month % 4)}-${two(month)}-${two(day)}`
+        expect(isDay(text), text).toBe(there(text))
+      }
+  for (const text of ['', '2027-1-1', '2027-01-01T00:00', ' 2027-01-01', '20270101', '2027-01-0a'])
+    expect(isDay(text), text).toBe(there(text))
 })
