@@ -28,7 +28,8 @@ const envelope = v.object({
   app: v.literal('Second Ink'),
   backup: v.literal(BACKUP),
   madeAtMs: instantMs,
-  records: v.object({
+  // Kinds that this version has no more are not dropped: their records are set aside.
+  records: v.looseObject({
     ...v.entriesFromList(KINDS, v.array(v.unknown())),
     // Backups of the first version have none.
     edit: v.optional(v.array(v.unknown()), []),

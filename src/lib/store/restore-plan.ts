@@ -62,6 +62,9 @@ export function sortRecords({ madeAtMs, records, setAside }: BackupEnvelope): So
     else aside.push({ key: `${kind}/from a backup`, value: raw })
   }
   for (const kind of KINDS) records[kind].forEach((raw, i) => sortOne(kind, raw, i))
+  for (const [kind, raws] of Object.entries(records))
+    if (!(KINDS as readonly string[]).includes(kind) && Array.isArray(raws))
+      for (const value of raws) aside.push({ key: `${kind}/from a backup`, value })
   return { madeAtMs, good, aside }
 }
 
