@@ -400,7 +400,6 @@ export const studentWords: Readonly<Record<string, readonly StudentRow[]>> = {
     {
       ref: '3.4',
       says: 'hypothermia is when your core temperature drops below 35 C',
-      missed: 'the sign of the degree is wanting',
     },
     { ref: '3.6', says: 'The kill cord cuts the engine if the driver falls out of the boat.' },
     { ref: '3.7', says: 'distress calls are made on VHF channel 16' },
@@ -495,7 +494,6 @@ export const studentWords: Readonly<Record<string, readonly StudentRow[]>> = {
     {
       ref: '2.7',
       says: 'contiguous zone: up to 24 nm from the baseline',
-      missed: '“nm” is read as nanometre',
     },
     { ref: '2.8', says: 'The EEZ goes out to 200 nautical miles from the baseline.' },
     {
