@@ -18,6 +18,7 @@ const raw = createStore('second-ink', 'records')
 let timers: MockInstance<typeof setTimeout>
 beforeEach(async () => {
   await clear(raw)
+  localStorage.clear()
   timers = vi.spyOn(globalThis, 'setTimeout')
 })
 
