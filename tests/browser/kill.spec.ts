@@ -71,6 +71,11 @@ function expectWhole(now: Kept, before: readonly [string, unknown][]): void {
 }
 
 const home = (baseURL: string | undefined) => `${baseURL}/help`
+/** The page can be written on before its draft is there: with the title the draft has come too. */
+async function openPage(page: Page, baseURL: string | undefined): Promise<void> {
+  await page.goto(baseURL + topic.check)
+  await expect(page.getByRole('heading', { name: topic.title })).toBeVisible()
+}
 const told = (what: string, figures: Record<string, unknown>) =>
   console.log(`${what}: ${JSON.stringify({ seed: SEED, ...figures })}`)
 const after = (ms: number) => new Promise((done) => setTimeout(done, ms))
@@ -85,7 +90,7 @@ test('while text is typed', async ({ profile, baseURL }) => {
     await page.goto(home(baseURL))
     if (round === 0) await kept(page, history)
     expectWhole(await kept(page), history)
-    await page.goto(baseURL + topic.check)
+    await openPage(page, baseURL)
     // What was lost is typed again: the text goes on from what is there.
     const there = await writingPage(page).inputValue()
     expect(typed.startsWith(there)).toBe(true)
@@ -116,7 +121,7 @@ test('while text is typed', async ({ profile, baseURL }) => {
     const killedMs = await killed
     // The process is gone: what the next one finds is what was kept.
     const next = await profile.start()
-    await next.page.goto(baseURL + topic.check)
+    await openPage(next.page, baseURL)
     const found = await writingPage(next.page).inputValue()
     expect(typed.startsWith(found) || found.startsWith(typed)).toBe(true)
     const firstLost = sentMs[found.length - began]
@@ -144,7 +149,7 @@ test('while a check is being kept: both the check and the end of its draft, or n
   const found = { before: 0, after: 0 }
 
   async function press(page: Page, text: string): Promise<void> {
-    await page.goto(baseURL + topic.check)
+    await openPage(page, baseURL)
     await writingPage(page).fill(text)
     await expect(page.getByText('Kept', { exact: true })).toBeVisible()
     await page.getByRole('button', { name: 'Stop and mark' }).click({ noWaitAfter: true })
