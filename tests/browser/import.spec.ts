@@ -158,7 +158,10 @@ test('UTF-16 and Windows-1252 are read; the second is told', async ({ page }) =>
   await expect(row(page, '1.1 Wellen erreichen den Strand schräg.')).toBeVisible()
   await bring(
     page,
-    bytes('west.txt', Buffer.from('1.1 Wellen erreichen den Strand schräg \u0096 immer.', 'latin1')),
+    bytes(
+      'west.txt',
+      Buffer.from('1.1 Wellen erreichen den Strand schräg \u0096 immer.', 'latin1'),
+    ),
   )
   await expect(row(page, '1.1 Wellen erreichen den Strand schräg – immer.')).toBeVisible()
   await expect(page.getByText('it was read as Windows-1252')).toBeVisible()
