@@ -129,12 +129,24 @@ export function swappedRoles(
 }
 
 function roleAt(page: ReadPage, assertion: Assertion, i: number): Role {
-  for (let k = i - 1; k >= Math.max(assertion.subject.from, i - 3); k -= 1) {
+  let described = false
+  for (let k = i - 1; k >= Math.max(assertion.subject.from, i - 4); k -= 1) {
     const word = page.tokens[k]!.text
     if (PREPOSITIONS.has(word))
       return word === 'by' && passive(page, assertion) ? 'doer' : (LIKE[word] ?? word)
-    if (page.tokens[k]!.kind === 'sign' || !isStopWord(word)) break
+    if (page.tokens[k]!.kind === 'sign') break
+    if (isStopWord(word)) continue
+    // `because of the prevailing wind`: one word may describe it, a verb does not.
+    if (described || isVerb(word) || k === assertion.body.from) break
+    described = true
   }
+  // `the wind makes the waves reach the beach`: it is the waves that reach it.
+  if (
+    CAUSES.test(page.tokens[assertion.body.from]!.text) &&
+    i > assertion.body.from &&
+    i <= assertion.body.from + 2
+  )
+    return NONE
   // `CO2 + H2O → glucose`: what goes in and what it turns into.
   const arrow = arrowIn(page, assertion)
   if (arrow !== undefined) return i < arrow ? 'done to' : 'into'
@@ -161,6 +173,8 @@ function compares(page: ReadPage, { subject, body }: Assertion): boolean {
 
 const PARTICIPLE =
   /(?:ed|en|wn|ung|ept|elt|ade|aid|old|ught|ound|orn|ent|uilt)$|^(?:cut|done|fed|gone|heard|held|hit|led|lost|met|put|read|run|sent|set|shed|shot|shut|split|spun|stuck|struck|swum|won)$/
+const CAUSES =
+  /^(?:makes?|made|making|causes?|caused|lets?|forces?|forced|allows?|allowed|helps?|helped|gets?|got|drives?|drove|pushe?s?|pushed)$/
 const BE = new Set(['is', 'are', 'was', 'were', 'be', 'been', 'being', 'get', 'gets', 'got'])
 
 function passive(page: ReadPage, { body }: Assertion): boolean {
