@@ -216,6 +216,7 @@ test('what was typed in the last moment is kept when the page goes away, not by 
   // The timer that keeps drafts.
   await without(page, 250)
   await page.goto(topic.check)
+  await expect(page).toHaveTitle(/from memory/)
   await writingPage(page).fill('Waves come in.')
   await page.reload()
   await expect(writingPage(page)).toHaveValue('Waves come in.')
