@@ -108,11 +108,11 @@ export class Subjects {
   }
 }
 
-/** The wordings of the claim that names what the point is about: its exact term, or its first idea where that is a rare word or two. */
 /** What an idea keeps of its strength when its words are parted so. */
 const PARTED = 0.65
 const PARTS = new Set([',', 'and', ';', 'but', 'while', 'whereas'])
 
+/** The wordings of the claim that names what the point is about: its exact term, or its first idea where that is a rare word or two. */
 export function termOf(topic: ReadyTopic, index: number): readonly ReadyWording[] {
   const point = topic.points[index]!
   const term = termIndex(topic, index)
