@@ -38,6 +38,8 @@ export interface ReadPage {
   /** 1 or 2 where the student takes the words back: see `findCorrections`. */
   readonly struck: Uint8Array
   readonly postings: ReadonlyMap<string, readonly Posting[]>
+  /** 1 where a misspelling is read as another word. */
+  readonly corrected: Uint8Array
 }
 
 /** How sure it is that a pronoun stands for the subject before it. */
@@ -91,6 +93,8 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     else if (!insideCompound(i)) {
       post(keys[i]!, one)
       for (const other of vocabulary.slips(word)) post(keyOf(other), { ...one, strength: 0.9 })
+      const beside = vocabulary.slipBeside(nextContent(i, -1), word, nextContent(i, 1))
+      if (beside !== undefined) post(keyOf(beside), { ...one, strength: 0.9 })
     }
     joinPieces(i, one)
   }
@@ -123,6 +127,12 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
         post(numberKey(number), { from: at, to, strength: 1 })
     }
   }
+  // The word before or after in the statement that is no function word; '' where there is none.
+  function nextContent(i: number, step: -1 | 1): string {
+    let k = i + step
+    while (tokens[k]?.kind === 'word' && isStopWord(words[k]!)) k += step
+    return tokens[k]?.kind === 'word' && statementOf[k] === statementOf[i] ? words[k]! : ''
+  }
   // In `SYN-ACK`, where the topic has that word, ACK is not said by itself.
   function insideCompound(i: number): boolean {
     const pair = (k: number) => {
@@ -150,6 +160,7 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     negatedBy,
     struck,
     postings,
+    corrected: Uint8Array.from(meant, (word) => (word === undefined ? 0 : 1)),
   }
   for (const { at, key } of carriedSubjects(page))
     post(key, { from: at, to: at + 1, strength: CARRIED, carried: true })

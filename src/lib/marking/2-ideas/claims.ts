@@ -1,4 +1,5 @@
 import type { ReadPage } from '../1-statements/page'
+import { speltOut } from '../1-statements/spelt'
 import type { Statement } from '../1-statements/statements'
 import { compareReactions, reactionIn } from '../quantities/chemistry'
 import { equationsIn, mayHold } from '../quantities/equation-text'
@@ -94,17 +95,18 @@ function statementsWithSigns(page: ReadPage): readonly Statement[] {
 const withSigns = new WeakMap<ReadPage, readonly Statement[]>()
 
 function values(point: ReadyPoint, page: ReadPage): Occurrence[] {
-  return page.statements.flatMap((statement) =>
-    valuesIn(point.value!, page.text.slice(statement.start, statement.end)).map(({ says, span }) =>
+  return page.statements.flatMap((statement) => {
+    const { text, placeOf } = speltOut(page, statement)
+    return valuesIn(point.value!, text).map(({ says, span }) =>
       occurrenceAt(
         page,
         statement,
-        { start: statement.start + span.start, end: statement.start + span.end },
+        { start: placeOf(span.start), end: placeOf(span.end) },
         says === 'wrong' ? -1 : 1,
         says === 'no unit' ? 0.5 : 1,
       ),
-    ),
-  )
+    )
+  })
 }
 
 /**

@@ -116,7 +116,12 @@ function makeReady(topic: Topic): ReadyTopic {
   return {
     topic,
     titleKeys,
-    vocabulary: vocabularyOf(terms, commonWords(), phrasesOf(topic)),
+    vocabulary: vocabularyOf(
+      terms,
+      commonWords(),
+      phrasesOf(topic),
+      topic.points.map(({ text }) => text),
+    ),
     points: points.map(({ point, drafted, ideas, equation }, i) => ({
       point,
       drafted,
@@ -266,7 +271,7 @@ function isFillerKey(key: string): boolean {
 const fillerKeys = new Set<string>()
 for (const word of commonWords()) if (isFiller(word)) fillerKeys.add(keyOf(word))
 
-// What a student may shorten to its first letters.
+// What a student may shorten to its first letters, and which words stand beside which.
 function phrasesOf(topic: Topic): string[] {
   const wordings = topic.points.flatMap((point) =>
     [...point.ideas, ...(point.steps ?? [])].flatMap((idea) =>

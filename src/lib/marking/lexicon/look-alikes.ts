@@ -90,6 +90,8 @@ absorb, adsorb
 titrant, titrate, titre
 # physics and mathematics
 concave, convex
+proton, photon
+neutron, neuron
 diffraction, refraction
 fission, fusion
 isobar, isotherm

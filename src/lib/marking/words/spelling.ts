@@ -9,6 +9,7 @@ import {
   soundAlikes,
 } from '../lexicon'
 import { initialsOf, looksLikeInitials } from './initials'
+import { Besides } from './besides'
 import { keyOf } from './keys'
 
 /** The words of a topic, for reading what a student typed as what it can only mean. */
@@ -19,6 +20,11 @@ export interface Vocabulary {
   correction(word: string): string | undefined
   /** Words of the topic that this real word is a slip for: beech for beach. */
   slips(word: string): readonly string[]
+  /**
+   * The word of the topic that a real word is one letter off from, where the words beside it are those that stand beside it in the
+   * topic: `mail sever` is the mail server.
+   */
+  slipBeside(before: string, word: string, after: string): string | undefined
   /** Is it a word of the topic, a hyphenated one written as one included (zigzag)? */
   has(word: string): boolean
   /** The keys of the term whose first letters these can only be; [] otherwise. */
@@ -31,21 +37,26 @@ const sounds = new DoubleMetaphone()
 
 interface Entry {
   readonly word: string
+  /** What is compared: the word, or the word without its ending. */
+  readonly form: string
   readonly letters: number
   readonly sound: string
 }
 
-/** `terms`: the words of the topic in any form; `common`: plain words that a misspelling may also be; `phrases`: its terms of several words. */
+/** `terms`: the words of the topic in any form; `common`: plain words that a misspelling may also be; `phrases`: its terms of several words; `sentences`: its points. */
 export function vocabularyOf(
   terms: ReadonlySet<string>,
   common: readonly string[],
   phrases: readonly string[] = [],
+  sentences: readonly string[] = [],
 ): Vocabulary {
   const initials = initialsOf(phrases, (word) => terms.has(word))
   const words = [...terms].filter((word) => word.length > 3)
   // A term that is not of the topic is no less likely to be meant than the one that is.
   const rivals = words.flatMap(lookAlikes).filter((word) => !terms.has(word))
   const own = entriesOf([...words, ...new Set(rivals)])
+  const bases = basesOf(own)
+  const besides = new Besides([...phrases, ...sentences])
   const general = entriesOf(common.filter((word) => word.length > 3 && !terms.has(word)))
   const generalWords = new Set(common)
   const corrections = new Map<string, string | undefined>()
@@ -72,7 +83,7 @@ export function vocabularyOf(
       isKnown(word)
     )
       return undefined
-    return beginning(word) ?? nearest(word, own, general)
+    return beginning(word) ?? nearest(word, own, bases, general)
   }
   return {
     expanded: (word) => (terms.has(word) ? word : (shorthandFor(word) ?? word)),
@@ -86,6 +97,10 @@ export function vocabularyOf(
         : soundAlikes(word).filter(
             (other) => terms.has(other) && !isStopWord(other) && !isDirectionWord(other),
           ),
+    slipBeside: (before, word, after) =>
+      terms.has(word) || word.length < 4 || isStopWord(word) || isDirectionWord(word)
+        ? undefined
+        : besides.find(before, word, after),
     has: (word) => terms.has(word),
     initials: (typed) =>
       looksLikeInitials(typed) ? (initials.get(typed.toLowerCase()) ?? []) : [],
@@ -101,8 +116,28 @@ export function vocabularyOf(
 }
 
 function entriesOf(words: readonly string[]): Entry[] {
-  return words.map((word) => ({ word, letters: lettersOf(word), sound: soundOf(word) }))
+  return words.map((word) => entryOf(word, word))
 }
+
+function entryOf(word: string, form: string): Entry {
+  return { word, form, letters: lettersOf(form), sound: soundOf(form) }
+}
+
+/** Shorter ones are too near to one another. */
+const SHORTEST_BASE = 4
+
+// The words without their endings, one for each: a student misspells a form of the word that the topic does not have.
+function basesOf(words: readonly Entry[]): Entry[] {
+  const found = new Map<string, Entry>()
+  for (const { word } of words) {
+    const base = withoutEnding(word)
+    if (base.length >= SHORTEST_BASE && !found.has(base)) found.set(base, entryOf(word, base))
+  }
+  return [...found.values()]
+}
+
+const withoutEnding = (word: string): string =>
+  word.replace(/(?:ing|ed|es|e|s)$/, '').replace(/([bdgmnprt])\1$/, '$1')
 
 function soundOf(word: string): string {
   return /^[a-z']+$/.test(word) ? sounds.process(word)[0] : ''
@@ -146,28 +181,33 @@ interface Near {
   readonly edits: number
 }
 
+/** What an ending of its own costs: a word of the topic as it stands is nearer. */
+const OTHER_ENDING = 0.25
+
 function nearest(
   word: string,
   own: readonly Entry[],
+  bases: readonly Entry[],
   general: readonly Entry[],
 ): string | undefined {
-  const letters = lettersOf(word)
-  const sound = soundOf(word)
   let best: Near | undefined
   let rival: Near | undefined
-  const look = (entries: readonly Entry[], isOwn: boolean) => {
+  const look = (typed: string, entries: readonly Entry[], isOwn: boolean, further: number) => {
+    const letters = lettersOf(typed)
+    const sound = soundOf(typed)
     for (const entry of entries) {
-      const allowed = editsAllowed(Math.min(word.length, entry.word.length))
-      if (Math.abs(entry.word.length - word.length) > allowed + 1) continue
+      const { form } = entry
+      const allowed = editsAllowed(Math.min(typed.length, form.length))
+      if (Math.abs(form.length - typed.length) > allowed + 1) continue
       if (bitCount(entry.letters ^ letters) > 2 * allowed + 1) continue
-      if (prefixed(word, entry.word) || prefixed(entry.word, word)) continue
-      const edits = levenshtein.DamerauLevenshteinDistance(word, entry.word, { restricted: true })
+      if (prefixed(typed, form) || prefixed(form, typed)) continue
+      const edits = levenshtein.DamerauLevenshteinDistance(typed, form, { restricted: true })
       const alike = sound !== '' && entry.sound === sound
-      const limit = alike ? allowed + (isOwn && word.length > 5 ? 1 : 0) : Math.max(1, allowed - 1)
+      const limit = alike ? allowed + (isOwn && typed.length > 5 ? 1 : 0) : Math.max(1, allowed - 1)
       if (edits > limit) continue
       // Sound settles what edits leave equal; the first letter is rarely wrong.
       const cost =
-        edits - (alike ? 0.6 : 0) + (entry.word[0] === word[0] ? 0 : 0.5) + (isOwn ? 0 : 0.3)
+        edits - (alike ? 0.6 : 0) + (form[0] === typed[0] ? 0 : 0.5) + (isOwn ? 0 : 0.3) + further
       if (!best || cost < best.cost) {
         if (best && keyOf(best.word) !== keyOf(entry.word)) rival = best
         best = { word: entry.word, cost, edits }
@@ -176,8 +216,10 @@ function nearest(
       }
     }
   }
-  look(own, true)
-  look(general, false)
+  look(word, own, true, 0)
+  const base = withoutEnding(word)
+  if (base !== word && base.length >= SHORTEST_BASE) look(base, bases, true, OTHER_ENDING)
+  look(word, general, false, 0)
   if (!best) return undefined
   // As close to another word: no one can say which is meant.
   if (rival && rival.cost - best.cost < 0.25) return undefined

@@ -183,4 +183,44 @@ export const examples: readonly RuleExample[] = [
     outcome: 'full',
     why: 'letters dropped in haste',
   },
+  {
+    subject: 'glaciers',
+    point: {
+      text: 'Ice in a valley glacier flows faster in the middle than at the sides.',
+      ideas: ['glacier', 'faster + middle', 'scrapes / scraped / plucks'],
+    },
+    says: 'A glacier is fasster in the midle than at its sides, and it keeps scrayping the rock.',
+    outcome: 'full',
+    why: 'scrayping can only be scraping, although the point has the word in other forms only',
+  },
+  {
+    subject: 'harbours',
+    point: {
+      text: 'The tidal range of a harbour decides how large a ship can come in.',
+      ideas: ['tidal range', 'large / size + ship(s)'],
+    },
+    says: 'the tidal rage decides what size of ship gets in',
+    outcome: 'full',
+    why: 'beside tidal, one letter off from range: no doubt what is meant',
+  },
+  {
+    subject: 'harbours',
+    point: {
+      text: 'The tide gauge is read at the coast every hour.',
+      ideas: ['tide gauge', 'read + coast'],
+    },
+    says: 'The tide gauge is read every hour, whatever the cost.',
+    outcome: 'partial',
+    why: 'cost is a word of its own where nothing beside it makes it the coast',
+  },
+  {
+    subject: 'soils',
+    point: {
+      text: 'Heat insolation at the surface dries the soil.',
+      ideas: ['heat insolation', 'dries + soil'],
+    },
+    says: 'heat insulation dries the soil',
+    outcome: 'partial',
+    why: 'a long word that looks like the term is another term',
+  },
 ]

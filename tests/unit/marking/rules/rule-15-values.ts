@@ -490,4 +490,15 @@ export const examples: readonly RuleExample[] = [
     outcome: 'full',
     why: 'formulae for the gases',
   },
+  {
+    subject: 'tides',
+    point: {
+      text: 'A spring tide comes about every 15 days.',
+      ideas: ['spring tide'],
+      value: '15 days ± 1',
+    },
+    says: 'a spring tide comes evry 15 dayz or so',
+    outcome: 'full',
+    why: 'a misspelt unit is still the unit',
+  },
 ]
