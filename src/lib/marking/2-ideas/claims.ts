@@ -86,9 +86,7 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
 function statementsWithSigns(page: ReadPage): readonly Statement[] {
   const known = withSigns.get(page)
   if (known) return known
-  const made = page.statements.filter(({ start, end }) =>
-    OPERATOR.test(page.text.slice(start, end)),
-  )
+  const made = page.statements.filter((statement) => OPERATOR.test(speltOut(page, statement).text))
   withSigns.set(page, made)
   return made
 }

@@ -1,6 +1,7 @@
 import { readWordings } from '../../syllabus/notation'
 import type { Wording } from '../../syllabus/types'
 import { isDirectionWord, isFiller, isStopWord } from '../lexicon'
+import { isVerb } from '../words/verbs'
 
 /** `Wave speed is frequency times wavelength`: three quantities and what is done with two of them. */
 export interface DraftedEquation {
@@ -51,6 +52,8 @@ const OPERATION = /\b(?:times|multiplied|divided|plus|minus)\b/i
 const numberOf = (term: string): string | undefined =>
   /^one$/i.test(term.trim()) ? '1' : /^\d+$/.exec(term.trim())?.[0]
 
+const MEASURED = /^(?:the\s)?(?:quantity|amount|number)\sof\s(.*)$/i
+
 const wordsOf = (term: string): string[] => term.toLowerCase().match(/[\p{L}\d-]+/gu) ?? []
 const content = (words: readonly string[]): string[] =>
   words.filter((word) => !isStopWord(word) && !isDirectionWord(word))
@@ -62,7 +65,11 @@ function wordingsOf(terms: readonly string[], t: number): readonly Wording[] {
   const [head = [], counted = []] = [/^(.*?)(?:\s(?:of|in|for|from|per)\s|$)/, /\sin\s(.*)$/].map(
     (part) => content(wordsOf(part.exec(terms[t]!)?.[1] ?? '')),
   )
-  const own = [head[head.length - 1], ...counted].filter(
+  // `the quantity of product formed` is how much product.
+  const [measured] = content(wordsOf(MEASURED.exec(terms[t]!)?.[1] ?? ''))
+  // `time taken`, `distance travelled`: the thing, not what is done with it.
+  const thing = head.filter((word) => !isVerb(word)).at(-1) ?? head.at(-1)
+  const own = [thing, measured, ...counted].filter(
     (word): word is string => word !== undefined && !others.has(word) && !isFiller(word),
   )
   return readWordings([...new Set([content(wordsOf(terms[t]!)).join(' '), ...own])].join(' / '))

@@ -1,6 +1,7 @@
 import type { Token } from '../1-statements/tokens'
 import { keyOfToken, phraseEnd, type Phrase } from '../words/phrases'
 import {
+  carriesOn,
   EQUALS,
   FILL,
   num,
@@ -62,6 +63,7 @@ export function piecesIn(
     const worded = WORDS_BY_FIRST.get(token.text)?.find(([words]) => saysAt(words, tokens, i, to))
     if (worded) {
       const length = worded[0].length
+      if (carriesOn(worded[0])) dropGaps(pieces)
       pieces.push({ ...worded[1], from: i, to: i + length } as Piece)
       if (token.text === 'squared' || token.text === 'cubed') {
         pieces.push({ is: 'term', term: num(token.text === 'squared' ? 2 : 3), from: i, to: i + 1 })
@@ -76,6 +78,15 @@ export function piecesIn(
     i += 1
   }
   return pieces
+}
+
+/** Words after a quantity that only tell more of it: `the product that has formed and divide it by …`. */
+const MORE = 5
+
+function dropGaps(pieces: Piece[]): void {
+  let k = pieces.length
+  while (k > 0 && pieces.length - k < MORE && /^(?:gap|fill)$/.test(pieces[k - 1]!.is)) k -= 1
+  if (pieces[k - 1]?.is === 'term') pieces.length = k
 }
 
 function plainPiece(token: Token, raw: string, i: number, before: readonly Piece[]): Piece {

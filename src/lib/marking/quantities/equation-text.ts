@@ -1,7 +1,7 @@
 import type { Equation } from '../../syllabus/types'
 import type { Token } from '../1-statements/tokens'
 import type { Span } from '../types'
-import { phraseOf, type Phrase } from '../words/phrases'
+import type { Phrase } from '../words/phrases'
 import {
   expressionOf,
   sameRelation,
@@ -13,6 +13,7 @@ import {
 import { piecesIn } from './equation-pieces'
 import { arranged, runsOf, sidesOf, trimmedSide } from './equation-sides'
 import type { Piece } from './equation-words'
+import { namesOf } from './quantity-names'
 
 interface Page {
   readonly tokens: readonly Token[]
@@ -32,11 +33,7 @@ export function readyEquation(
   tokens: readonly Token[],
   text: string,
 ): ReadyEquation | undefined {
-  const names = new Map(
-    Object.entries(equation.where).map(
-      ([symbol, wordings]) => [symbol, wordings.map(phraseOf)] as const,
-    ),
-  )
+  const names = namesOf(equation.where)
   const whole = { from: 0, to: tokens.length }
   const [found] = relationsIn(tokens, text, whole, names)
   return found && { relation: found.relation, names }

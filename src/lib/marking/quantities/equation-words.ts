@@ -26,7 +26,16 @@ export const num = (value: number): Term => ({ kind: 'number', value })
 // Longest first. A phrase of the mathematics classroom, and what it stands for.
 export type Word =
   { readonly is: 'term'; readonly term: Term } | { readonly is: 'prefix'; readonly word: Prefix }
+// `take the mass and divide it by the volume`: what comes before is what is divided.
+const CARRIED_ON: readonly (readonly [string, Word])[] = ['and', 'then', 'and then']
+  .flatMap((joint) => ['it by', 'that by', 'this by', 'them by', 'by'].map((rest) => [joint, rest]))
+  .flatMap(([joint, rest]): [string, Word][] => [
+    [`${joint} divide ${rest}`, { is: 'term', term: op('/') }],
+    [`${joint} multiply ${rest}`, { is: 'term', term: op('*') }],
+    [`${joint} times ${rest}`, { is: 'term', term: op('*') }],
+  ])
 const WORDS: readonly (readonly [string, Word])[] = [
+  ...CARRIED_ON,
   ['divided by', { is: 'term', term: op('/') }],
   ['multiplied by', { is: 'term', term: op('*') }],
   ['multiplied with', { is: 'term', term: op('*') }],
@@ -61,18 +70,22 @@ const WORDS: readonly (readonly [string, Word])[] = [
   ['squared', { is: 'term', term: op('^') }],
   ['cubed', { is: 'term', term: op('^') }],
 ]
+/** Does the phrase go on with what was spoken of before it? */
+export const carriesOn = (words: readonly string[]): boolean =>
+  words[0] === 'and' || words[0] === 'then'
+
 export const WORDS_BY_FIRST = new Map<string, [string[], Word][]>()
 for (const [phrase, word] of WORDS) {
   const words = phrase.split(' ')
   WORDS_BY_FIRST.set(words[0]!, [...(WORDS_BY_FIRST.get(words[0]!) ?? []), [words, word]])
 }
 export const EQUALS = new Set(
-  'equals equal is are was gives give giving makes make get gets got = -> means find finds finding calculate calculated calculating work works worked'.split(
+  'equals equal is are was comes come gives give giving makes make get gets got = -> means find finds finding calculate calculated calculating work works worked'.split(
     ' ',
   ),
 )
 export const FILL = new Set(
-  'the a an of its their this that it you we then by can could be found out up from to as your if i they one have ve will unit units each every much many how which always just and also taken all on whole thing answer so'.split(
+  "the a an of its their this that it you you've youve we we've weve then by can could be found out up from to as your if i they one have ve will unit units each every much many how which always just and also taken all on whole thing answer so".split(
     ' ',
   ),
 )

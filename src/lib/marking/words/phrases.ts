@@ -48,6 +48,7 @@ const SIGN_WORDS = table<string>({
   '<': 'below',
   '->': 'become',
   '÷': 'divide',
+  '/': 'divide',
   '*': 'multiply',
 })
 

@@ -503,4 +503,40 @@ export const examples: readonly RuleExample[] = [
     quotes: '6CO2 + 6H2O → C6H12O6 + 6O2',
     why: 'that is photosynthesis: the same species the other way',
   },
+  {
+    subject: 'rivers',
+    point: { text: 'Discharge is the quantity of water carried divided by the time taken.' },
+    says: 'For the discharge you take how much water has gone past and divide it by the time.',
+    outcome: 'full',
+    why: 'the quantity of water is how much water; `and divide it by` goes on with it',
+  },
+  {
+    subject: 'rivers',
+    point: { text: 'Discharge is the quantity of water carried divided by the time taken.' },
+    says: 'For the discharge you take the time and divide it by how much water has gone past.',
+    outcome: 'contradicted',
+    why: 'upside down',
+  },
+  {
+    subject: 'rivers',
+    point: {
+      text: 'Mean velocity is the distance travelled over the time taken.',
+      equation: 'v = d / t',
+      where: { v: 'mean velocity', d: 'distance travelled', t: 'time taken' },
+    },
+    says: 'mean velocity is distance divided by time',
+    outcome: 'full',
+    why: 'the distance is the distance travelled',
+  },
+  {
+    subject: 'rivers',
+    point: {
+      text: 'Gradient is the fall in height over the length of the reach.',
+      equation: 'g = h / l',
+      where: { g: 'gradient', h: 'fall in height / fall', l: 'length of the reach / length' },
+    },
+    says: 'The gradient comes from dividing the fall by the lenght.',
+    outcome: 'full',
+    why: 'comes from dividing one by the other, spelling and all',
+  },
 ]
