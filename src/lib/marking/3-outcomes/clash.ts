@@ -58,6 +58,7 @@ function turnedRound(
       if (!isAbout(open, index, claims, claim, o)) continue
       // One word against another (erode for deposit) proves nothing without a second word of the idea.
       const beside = claims.filter((x) => x !== claim && saidIn(x, o.statement)).length
+      if (claim.idea?.loose && beside === 0 && isGivenAway(open, o)) continue
       if (o.turned === 'opposite' && o.content < 2 && !o.directional && beside < 2) continue
       if (o.turned === 'negated' && !deniesThePoint(open, index, o)) continue
       return { kind: o.turned ?? 'opposite', statement: o.statement, at: o.at, against }
@@ -70,6 +71,14 @@ function turnedRound(
 function hasBoth(open: Case, index: number, o: Occurrence): boolean {
   const own = new Set(open.topic.points[index]!.textKeys)
   return o.at.every(({ from }) => own.has(open.page.keys[from]!))
+}
+
+// `demand rises` in a topic on demand: what has a direction there is any of its points' thing.
+function isGivenAway({ page, topic }: Case, o: Occurrence): boolean {
+  return o.at.every(({ from }) => {
+    const key = page.keys[from]!
+    return isDirectional(key) || topic.titleKeys.has(key)
+  })
 }
 
 // The word in the place of this idea's own (demand for supply) belongs to another idea of the point, or the statement is about a point that asks for it.
