@@ -7,6 +7,7 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { frontCoded } from './front-coding'
 
 const folder = process.argv[2]
 if (!folder) throw new Error('usage: npx tsx src/cli/lexicon/build-known-words.ts NODE_MODULES')
@@ -29,15 +30,6 @@ const known = [
   ...new Set(dictionary.filter((word) => plain.test(word) && wordnet.has(word))),
 ].sort()
 
-// Each word as one letter for how many letters it shares with the word before (a: 0, b: 1, …), then the rest.
-let before = ''
-const coded = known.map((word) => {
-  let shared = 0
-  while (shared < before.length && shared < 25 && before[shared] === word[shared]) shared += 1
-  before = word
-  return String.fromCharCode(65 + shared) + word.slice(shared)
-})
-
 writeFileSync(
   'src/lib/marking/lexicon/known-words.ts',
   `/**
@@ -45,7 +37,7 @@ writeFileSync(
  * (A: none), the rest follows. Made by src/cli/lexicon/build-known-words.ts from dictionary-en-gb (SCOWL) and WordNet 3.1; not edited by hand.
  */
 export const knownWords =
-  '${coded.join('')}'
+  '${frontCoded(known)}'
 `,
 )
 console.log(`${known.length} words`)

@@ -1,6 +1,6 @@
 import { table } from '../words/table'
-import { keyOf } from '../words/keys'
-import { isSignWord, keyOfToken, numberKey } from '../words/phrases'
+import { keyOf, numberKey } from '../words/keys'
+import { isSignWord, keyOfToken } from '../words/phrases'
 import { numbersIn } from '../quantities/numbers'
 import { isStopWord } from '../lexicon'
 import type { Vocabulary } from '../words/spelling'

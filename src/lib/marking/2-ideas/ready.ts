@@ -1,6 +1,13 @@
 import type { Equation, Idea, Part, Point, Topic, Wording } from '../../syllabus/types'
 import { tokenise } from '../1-statements/tokens'
-import { commonWords, isDirectionWord, isFiller, isNegation, isStopWord } from '../lexicon'
+import {
+  commonWords,
+  fillerWords,
+  isDirectionWord,
+  isFiller,
+  isNegation,
+  isStopWord,
+} from '../lexicon'
 import { reactionIn, type Reaction } from '../quantities/chemistry'
 import { readyEquation, type ReadyEquation } from '../quantities/equation-text'
 import { readyValue, type ReadyValue } from '../quantities/value-text'
@@ -268,8 +275,11 @@ export function contentKeysOf(text: string): string[] {
 function isFillerKey(key: string): boolean {
   return fillerKeys.has(key)
 }
-const fillerKeys = new Set<string>()
-for (const word of commonWords()) if (isFiller(word)) fillerKeys.add(keyOf(word))
+const fillerKeys = new Set(
+  fillerWords()
+    .filter((word) => /^[a-z]{4,}$/.test(word))
+    .map(keyOf),
+)
 
 // What a student may shorten to its first letters, and which words stand beside which.
 function phrasesOf(topic: Topic): string[] {

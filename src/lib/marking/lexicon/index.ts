@@ -5,6 +5,7 @@
 import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
 import { joined as joinedData } from './joined'
 import { keptApart as keptApartData } from './kept-apart'
+import { FrontCoded } from './front-coded'
 import { isKnownWord } from './known'
 import { lookAlikes as lookAlikesData } from './look-alikes'
 import { opposites } from './opposites'
@@ -21,6 +22,7 @@ import {
   stopWords,
 } from './stop-words'
 import { scienceSynonyms, synonyms } from './synonyms'
+import { nounsOrVerbs, verbForms } from './verb-forms'
 
 const stops = wordsOf(stopWords)
 const fillers = wordsOf(fillerData)
@@ -30,6 +32,7 @@ const negations = wordsOf(negationData)
 export const isStopWord = (word: string): boolean => stops.has(word)
 /** Words that carry little: they may be left out, but help where they are said. */
 export const isFiller = (word: string): boolean => fillers.has(word)
+export const fillerWords = (): readonly string[] => [...fillers]
 /** up, into, behind …: they count only beside the words that they belong to. */
 export const isDirectionWord = (word: string): boolean => directions.has(word)
 export const directionWords = (): readonly string[] => [...directions]
@@ -221,3 +224,10 @@ export function commonWords(): readonly string[] {
 export function isKnown(word: string): boolean {
   return isKnownWord(word) || stops.has(word) || apart.has(word)
 }
+
+const verbs = new FrontCoded(verbForms)
+const either = new FrontCoded(nounsOrVerbs)
+/** Is it a form of a verb, and nothing else? */
+export const isVerbForm = (word: string): boolean => verbs.has(word)
+/** Is it a noun or a verb by its place: pushes, runs, moves? */
+export const isNounOrVerb = (word: string): boolean => either.has(word)

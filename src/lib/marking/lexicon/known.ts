@@ -1,17 +1,7 @@
+import { FrontCoded } from './front-coded'
 import { knownWords } from './known-words'
 
-let decoded: Set<string> | undefined
-
-function words(): Set<string> {
-  if (decoded) return decoded
-  decoded = new Set()
-  let word = ''
-  for (const [entry] of knownWords.matchAll(/[A-Z][a-z]*/g)) {
-    word = word.slice(0, entry.charCodeAt(0) - 65) + entry.slice(1)
-    decoded.add(word)
-  }
-  return decoded
-}
+const list = new FrontCoded(knownWords)
 
 const ENDINGS: readonly (readonly [RegExp, readonly string[]])[] = [
   [/ies$/, ['y']],
@@ -27,7 +17,6 @@ const ENDINGS: readonly (readonly [RegExp, readonly string[]])[] = [
 
 /** Is it an English word, in its base form or inflected by rule? The list holds base forms. */
 export function isKnownWord(word: string): boolean {
-  const list = words()
   if (list.has(word)) return true
   for (const [ending, instead] of ENDINGS) {
     const hit = ending.exec(word)

@@ -2,32 +2,61 @@ import { isKnown, isStopWord } from '../lexicon'
 import { keyOfToken, wordsForMatching } from './phrases'
 
 /** Terms that a student may shorten to their first letters: SA for surface area, STM for short-term memory. */
-export type Initials = ReadonlyMap<string, readonly string[]>
+export interface Initials {
+  /** The keys of the term that these first letters, in lower case, can only be; [] otherwise. */
+  of(letters: string): readonly string[]
+}
 
 const LEAST = 2
 const MOST = 4
 
-/**
- * For each group of first letters, in lower case, the keys of the term that it can only be. `terms`: phrases of the topic. Letters that
- * stand for two terms, or are a word of the topic, stand for neither.
- */
-export function initialsOf(terms: Iterable<string>, has: (word: string) => boolean): Initials {
-  const found = new Map<string, readonly string[] | undefined>()
-  for (const term of terms) {
+/** `terms`: phrases of the topic. Letters that stand for two terms, or are a word of the topic, stand for neither. */
+export function initialsOf(terms: readonly string[], has: (word: string) => boolean): Initials {
+  const found = new Map<string, readonly string[]>()
+  let runs: ReadonlyMap<string, readonly string[]> | undefined
+  return {
+    of(letters) {
+      const known = found.get(letters)
+      if (known) return known
+      // Most pages have no first letters at all, and none has those of every term.
+      runs ??= runsByLetters(terms)
+      const keys = has(letters) ? [] : (onlyOne(runs.get(letters) ?? []) ?? [])
+      found.set(letters, keys)
+      return keys
+    },
+  }
+}
+
+/** For each group of first letters the runs of words that have them, each once. */
+function runsByLetters(terms: readonly string[]): ReadonlyMap<string, readonly string[]> {
+  const runs = new Map<string, string[]>()
+  for (const term of new Set(terms)) {
     const words = term.toLowerCase().match(/[a-z]+(?:-[a-z]+)*/g) ?? []
     for (let from = 0; from < words.length; from += 1) {
       for (let to = from + 1; to <= Math.min(words.length, from + MOST); to += 1) {
-        const run = words.slice(from, to)
-        if (run.some((word) => word.length < 3 || isStopWord(word))) break
-        const letters = run.flatMap((word) => word.split('-').map((half) => half[0])).join('')
-        if (letters.length < LEAST || letters.length > MOST || has(letters)) continue
-        const keys = run.flatMap((word) => wordsForMatching(word).map(keyOfToken))
-        const other = found.has(letters) && found.get(letters)?.join(' ') !== keys.join(' ')
-        found.set(letters, other ? undefined : keys)
+        const last = words[to - 1]!
+        if (last.length < 3 || isStopWord(last)) break
+        const run = words.slice(from, to).join(' ')
+        const letters = run
+          .split(/[ -]/)
+          .map((word) => word[0])
+          .join('')
+        if (letters.length < LEAST || letters.length > MOST) continue
+        const known = runs.get(letters)
+        if (!known) runs.set(letters, [run])
+        else if (!known.includes(run)) known.push(run)
       }
     }
   }
-  return new Map([...found].filter((entry): entry is [string, string[]] => entry[1] !== undefined))
+  return runs
+}
+
+/** The keys that all of the runs share; undefined where they do not. */
+function onlyOne(runs: readonly string[]): readonly string[] | undefined {
+  const [first, ...others] = runs.map((run) =>
+    run.split(' ').flatMap((word) => wordsForMatching(word).map(keyOfToken)),
+  )
+  return others.every((keys) => keys.join(' ') === first?.join(' ')) ? first : undefined
 }
 
 /** May what was typed be first letters: capitals, or three letters and more that are no word? */

@@ -18,6 +18,19 @@ export function keyOf(surface: string): string {
 
 const keys = new Map<string, string>()
 
+/** The same, and a number in words has the key of the number. */
+export const keyOfWord = (word: string): string => SMALL_NUMBERS.get(word) ?? keyOf(word)
+
+/** One key for a number, however it is written: 1,000 and 1000, 25.0 and 25. */
+export const numberKey = (number: number): string => String(number)
+
+/** From two on: `one` is too often no number. */
+const SMALL_NUMBERS = new Map(
+  'two three four five six seven eight nine ten eleven twelve'
+    .split(' ')
+    .map((word, i) => [word, numberKey(i + 2)]),
+)
+
 function makeKey(surface: string): string {
   if (isContractedNot(surface)) return 'not'
   const word = spelling(possessor(surface))

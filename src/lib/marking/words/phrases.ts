@@ -3,7 +3,7 @@ import type { Wording } from '../../syllabus/types'
 import type { Token } from '../1-statements/tokens'
 import { tokenise } from '../1-statements/tokens'
 import { directionWords } from '../lexicon'
-import { keyOf } from './keys'
+import { keyOf, keyOfWord, numberKey } from './keys'
 
 /** A wording as keys in the author's order; optional words may be left out. */
 export interface Phrase {
@@ -29,13 +29,8 @@ export function phraseOf(wording: Wording): Phrase {
 /** The key of any token: signs that stand for a word have that word's key. */
 export function keyOfToken(token: Token): string {
   if (token.kind === 'number') return numberKey(Number(token.text))
-  const small = SMALL_NUMBERS.indexOf(token.text)
-  if (small >= 0) return numberKey(small + 2)
-  return keyOf(SIGN_WORDS[token.text] ?? token.text)
+  return keyOfWord(token.kind === 'sign' ? (SIGN_WORDS[token.text] ?? token.text) : token.text)
 }
-
-/** From two on: `one` is too often no number. */
-const SMALL_NUMBERS = 'two three four five six seven eight nine ten eleven twelve'.split(' ')
 
 const SIGN_WORDS = table<string>({
   '%': 'percentage',
@@ -82,9 +77,6 @@ const directionKeys = new Set(directionWords().map(keyOf))
 
 /** Signs that stand for a word. */
 export const isSignWord = (text: string): boolean => Object.hasOwn(SIGN_WORDS, text)
-
-/** One key for a number, however it is written: 1,000 and 1000, 25.0 and 25. */
-export const numberKey = (number: number): string => String(number)
 
 /** The token after `phrase` where it starts at token `at`, or -1. Articles in between are passed over. */
 export function phraseEnd(

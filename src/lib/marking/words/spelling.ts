@@ -40,7 +40,6 @@ interface Entry {
   /** What is compared: the word, or the word without its ending. */
   readonly form: string
   readonly letters: number
-  readonly sound: string
 }
 
 /** `terms`: the words of the topic in any form; `common`: plain words that a misspelling may also be; `phrases`: its terms of several words; `sentences`: its points. */
@@ -51,19 +50,22 @@ export function vocabularyOf(
   sentences: readonly string[] = [],
 ): Vocabulary {
   const initials = initialsOf(phrases, (word) => terms.has(word))
-  const words = [...terms].filter((word) => word.length > 3)
-  // A term that is not of the topic is no less likely to be meant than the one that is.
-  const rivals = words.flatMap(lookAlikes).filter((word) => !terms.has(word))
-  const own = entriesOf([...words, ...new Set(rivals)])
-  const bases = basesOf(own)
+  const general = generalOf(common)
   const besides = new Besides([...phrases, ...sentences])
-  const general = entriesOf(common.filter((word) => word.length > 3 && !terms.has(word)))
-  const generalWords = new Set(common)
   const corrections = new Map<string, string | undefined>()
+  // Only a word that is none asks for these.
+  const own = once(() => {
+    const words = [...terms].filter((word) => word.length > 3)
+    // A term that is not of the topic is no less likely to be meant than the one that is.
+    const rivals = words.flatMap(lookAlikes).filter((word) => !terms.has(word))
+    return entriesOf([...words, ...new Set(rivals)])
+  })
+  const bases = once(() => basesOf(own()))
+  const others = once(() => general.entries.filter((entry) => !terms.has(entry.word)))
 
   // `equilib`, `constr`: the beginning of one word of the topic only.
   const beginning = (word: string): string | undefined => {
-    const whole = own
+    const whole = own()
       .filter(
         (entry) =>
           terms.has(entry.word) &&
@@ -78,12 +80,12 @@ export function vocabularyOf(
     if (
       word.length < 4 ||
       terms.has(word) ||
-      generalWords.has(word) ||
+      general.words.has(word) ||
       !/^[a-z']+$/.test(word) ||
       isKnown(word)
     )
       return undefined
-    return beginning(word) ?? nearest(word, own, bases, general)
+    return beginning(word) ?? nearest(word, own(), bases(), others())
   }
   return {
     expanded: (word) => (terms.has(word) ? word : (shorthandFor(word) ?? word)),
@@ -102,8 +104,7 @@ export function vocabularyOf(
         ? undefined
         : besides.find(before, word, after),
     has: (word) => terms.has(word),
-    initials: (typed) =>
-      looksLikeInitials(typed) ? (initials.get(typed.toLowerCase()) ?? []) : [],
+    initials: (typed) => (looksLikeInitials(typed) ? initials.of(typed.toLowerCase()) : []),
     pieces(word) {
       if (word.length < 6 || terms.has(word)) return []
       for (let cut = 3; cut <= word.length - 3; cut += 1) {
@@ -115,12 +116,33 @@ export function vocabularyOf(
   }
 }
 
-function entriesOf(words: readonly string[]): Entry[] {
-  return words.map((word) => entryOf(word, word))
+const entriesOf = (words: readonly string[]): Entry[] => words.map((word) => entryOf(word, word))
+
+interface General {
+  readonly words: ReadonlySet<string>
+  readonly entries: readonly Entry[]
+}
+
+/** The common words are the same for every topic. */
+function generalOf(common: readonly string[]): General {
+  const known = generals.get(common)
+  if (known) return known
+  const made = {
+    words: new Set(common),
+    entries: entriesOf(common.filter((word) => word.length > 3)),
+  }
+  generals.set(common, made)
+  return made
+}
+const generals = new WeakMap<readonly string[], General>()
+
+function once<T>(make: () => T): () => T {
+  let made: T | undefined
+  return () => (made ??= make())
 }
 
 function entryOf(word: string, form: string): Entry {
-  return { word, form, letters: lettersOf(form), sound: soundOf(form) }
+  return { word, form, letters: lettersOf(form) }
 }
 
 /** Shorter ones are too near to one another. */
@@ -140,8 +162,14 @@ const withoutEnding = (word: string): string =>
   word.replace(/(?:ing|ed|es|e|s)$/, '').replace(/([bdgmnprt])\1$/, '$1')
 
 function soundOf(word: string): string {
-  return /^[a-z']+$/.test(word) ? sounds.process(word)[0] : ''
+  const known = soundsOf.get(word)
+  if (known !== undefined) return known
+  const sound = /^[a-z']+$/.test(word) ? sounds.process(word)[0] : ''
+  if (soundsOf.size > 20_000) soundsOf.clear()
+  soundsOf.set(word, sound)
+  return sound
 }
+const soundsOf = new Map<string, string>()
 
 // One bit a letter: two words that differ in more letters than the edits allow cannot be near.
 function lettersOf(word: string): number {
@@ -202,7 +230,8 @@ function nearest(
       if (bitCount(entry.letters ^ letters) > 2 * allowed + 1) continue
       if (prefixed(typed, form) || prefixed(form, typed)) continue
       const edits = levenshtein.DamerauLevenshteinDistance(typed, form, { restricted: true })
-      const alike = sound !== '' && entry.sound === sound
+      if (edits > allowed + 1) continue
+      const alike = sound !== '' && soundOf(form) === sound
       const limit = alike ? allowed + (isOwn && typed.length > 5 ? 1 : 0) : Math.max(1, allowed - 1)
       if (edits > limit) continue
       // Sound settles what edits leave equal; the first letter is rarely wrong.
