@@ -37,6 +37,8 @@ export interface ReadPage {
   readonly negatedBy: Int32Array
   /** 1 or 2 where the student takes the words back: see `findCorrections`. */
   readonly struck: Uint8Array
+  /** How many tokens before each, and before the end, are a `than`: what stands behind it is the other thing. */
+  readonly thans: Int32Array
   readonly postings: ReadonlyMap<string, readonly Posting[]>
   /** 1 where a misspelling is read as another word. */
   readonly corrected: Uint8Array
@@ -159,6 +161,7 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     negated,
     negatedBy,
     struck,
+    thans: thansBefore(tokens),
     postings,
     corrected: Uint8Array.from(meant, (word) => (word === undefined ? 0 : 1)),
   }
@@ -166,6 +169,12 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
     post(key, { from: at, to: at + 1, strength: CARRIED, carried: true })
   for (const list of postings.values()) list.sort((a, b) => a.from - b.from || a.to - b.to)
   return page
+}
+
+function thansBefore(tokens: readonly Token[]): Int32Array {
+  const thans = new Int32Array(tokens.length + 1)
+  tokens.forEach(({ text }, i) => (thans[i + 1] = thans[i]! + (text === 'than' ? 1 : 0)))
+  return thans
 }
 
 /** The content keys of a statement: what it is about, without function words. */

@@ -63,7 +63,7 @@ export function plain(word: string): string {
 export function tokenise(text: string): Token[] {
   const tokens: Token[] = []
   let apart = true
-  for (let at = 0; at < text.length; ) {
+  for (let at = 0; at < text.length;) {
     if (text[at] === ' ') {
       apart = true
       at += 1

@@ -1,8 +1,9 @@
 import type { ReadPage } from '../1-statements/page'
 import { speltOut } from '../1-statements/spelt'
 import type { Statement } from '../1-statements/statements'
-import { compareReactions, reactionIn } from '../quantities/chemistry'
+import { compareReactions, mayReact, reactionIn } from '../quantities/chemistry'
 import { equationsIn, mayHold } from '../quantities/equation-text'
+import { numbersIn } from '../quantities/numbers'
 import { valuesIn } from '../quantities/value-text'
 import { formulaNamed } from '../lexicon/formula'
 import type { IdeaMark } from '../types'
@@ -19,6 +20,27 @@ export interface Claim {
   /** The right number without its unit: half of the claim. */
   readonly halves: readonly Occurrence[]
 }
+
+/** What is found of a claim in one statement. */
+export function foundIn(claim: Claim, statement: number): readonly Occurrence[] {
+  return byStatement(claim).get(statement) ?? NONE
+}
+const NONE: readonly never[] = []
+
+/** What is found of a claim, by statement. */
+export function byStatement(claim: Claim): ReadonlyMap<number, readonly Occurrence[]> {
+  const known = parted.get(claim)
+  if (known) return known
+  const made = new Map<number, Occurrence[]>()
+  for (const o of claim.occurrences) {
+    const there = made.get(o.statement)
+    if (there) there.push(o)
+    else made.set(o.statement, [o])
+  }
+  parted.set(claim, made)
+  return made
+}
+const parted = new WeakMap<Claim, ReadonlyMap<number, readonly Occurrence[]>>()
 
 /** All claims of a point, in the point's order: ideas or steps, then the equation, then the value. */
 export function claimsOf(point: ReadyPoint, finder: Finder): Claim[] {
@@ -56,8 +78,8 @@ const OPERATOR =
 
 function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
   const found: Occurrence[] = []
-  for (const statement of statementsWithSigns(page)) {
-    const text = page.text.slice(statement.start, statement.end)
+  const { withSigns, withArrows } = statementsOf(page)
+  for (const statement of point.equation ? withSigns : withArrows) {
     if (point.equation) {
       if (!mayHold(point.equation, page, statement)) continue
       const hits = equationsIn(point.equation, page.tokens, page.text, statement).map((hit) =>
@@ -70,6 +92,7 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
         ...hits.filter((o) => o.sign === -1 && !right.some((r) => overlap(r, o))),
       )
     } else if (point.reaction) {
+      const text = page.text.slice(statement.start, statement.end)
       const hit = reactionIn(text, point.reaction.species, formulaNamed)
       if (!hit) continue
       const same = compareReactions(hit, point.reaction)
@@ -82,18 +105,32 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
   return found
 }
 
-/** The statements that could be mathematics; most are not, and every equation asks. */
-function statementsWithSigns(page: ReadPage): readonly Statement[] {
-  const known = withSigns.get(page)
+/** The statements that could be mathematics, a reaction, or tell a value; most are none, and every point that asks for one asks. */
+interface Quantitative {
+  readonly withSigns: readonly Statement[]
+  readonly withArrows: readonly Statement[]
+  readonly withNumbers: readonly Statement[]
+}
+
+function statementsOf(page: ReadPage): Quantitative {
+  const known = quantitative.get(page)
   if (known) return known
-  const made = page.statements.filter((statement) => OPERATOR.test(speltOut(page, statement).text))
-  withSigns.set(page, made)
+  const texts = page.statements.map((statement) => speltOut(page, statement).text)
+  const made = {
+    withSigns: page.statements.filter(({ index }) => OPERATOR.test(texts[index]!)),
+    withArrows: page.statements.filter(
+      ({ start, end, index }) =>
+        OPERATOR.test(texts[index]!) && mayReact(page.text.slice(start, end)),
+    ),
+    withNumbers: page.statements.filter(({ index }) => numbersIn(texts[index]!).length > 0),
+  }
+  quantitative.set(page, made)
   return made
 }
-const withSigns = new WeakMap<ReadPage, readonly Statement[]>()
+const quantitative = new WeakMap<ReadPage, Quantitative>()
 
 function values(point: ReadyPoint, page: ReadPage): Occurrence[] {
-  return page.statements.flatMap((statement) => {
+  return statementsOf(page).withNumbers.flatMap((statement) => {
     const { text, placeOf } = speltOut(page, statement)
     return valuesIn(point.value!, text).map(({ says, span }) =>
       occurrenceAt(
@@ -179,7 +216,7 @@ function occurrenceAt(
     statement: statement.index,
     strength: withdrawn ? 0 : strength,
     sign: denied ? (sign === 1 ? -1 : 1) : sign,
-    ...(denied ? { turned: 'negated' as const } : {}),
+    turned: denied ? 'negated' : undefined,
     at: [{ from, to }],
     directional: false,
     content: 2,

@@ -31,7 +31,7 @@ export interface Occurrence {
   /** -1 where the statement says the opposite of the idea. */
   readonly sign: 1 | -1
   /** Why the sign is -1. */
-  readonly turned?: 'negated' | 'opposite' | 'swapped'
+  readonly turned: 'negated' | 'opposite' | 'swapped' | undefined
   readonly at: readonly Range[]
   readonly directional: boolean
   readonly content: number
@@ -46,30 +46,36 @@ export interface Occurrence {
 const MOST = 24
 
 /** Every way to say all parts in one statement; parts that only have a direction go with the nearest of the others. */
-export function combined(options: readonly (readonly Piece[])[], page: ReadPage): Piece[] {
+export function combined(options: readonly (readonly Piece[])[], page: ReadPage): readonly Piece[] {
+  if (options.length === 1) return options[0]!
+  if (options.some((part) => part.length === 0)) return []
   // What has a direction only is bound last, to what is there.
-  const ordered = [...options].sort(
+  const [first, ...others] = [...options].sort(
     (a, b) => Number(a.every((p) => p.bound)) - Number(b.every((p) => p.bound)),
   )
-  let whole: Piece[] | undefined
-  for (const part of ordered) {
-    if (part.length === 0) return []
-    if (!whole) {
-      whole = [...part]
-      continue
-    }
-    const pairs: { one: Piece; two: Piece; apart: number }[] = whole.flatMap((one) =>
-      part
-        .filter((two) => !turnsItself(one, two))
-        .map((two) => ({ one, two, apart: spread(one, two, page) })),
+  let whole = first ?? []
+  for (const part of others) {
+    const pairs: Pair[] = []
+    for (const one of whole)
+      for (const two of part)
+        if (!turnsItself(one, two)) pairs.push({ one, two, apart: spread(one, two, page) })
+    const choosy = [...whole, ...part].some((piece) => piece.bound || piece.slots > 0)
+    whole = (
+      choosy
+        ? pairs.filter(({ one, two, apart }) => !pairs.some((p) => boundNearer(p, one, two, apart)))
+        : pairs
     )
-    whole = pairs
-      .filter(({ one, two, apart }) => !pairs.some((p) => boundNearer(p, one, two, apart)))
       .map(({ one, two, apart }) => joined(one, two, apart))
       .sort((a, b) => b.strength - a.strength)
       .slice(0, MOST)
   }
-  return whole ?? []
+  return whole
+}
+
+interface Pair {
+  readonly one: Piece
+  readonly two: Piece
+  readonly apart: number
 }
 
 // One word for two parts, and for one of them as its opposite, says neither.
@@ -83,12 +89,7 @@ function turnsItself(one: Piece, two: Piece): boolean {
 }
 
 // `slow at first and then faster`: at first goes with slow, not with faster.
-function boundNearer(
-  p: { one: Piece; two: Piece; apart: number },
-  one: Piece,
-  two: Piece,
-  apart: number,
-): boolean {
+function boundNearer(p: Pair, one: Piece, two: Piece, apart: number): boolean {
   if (p.apart >= apart) return false
   return (
     (p.one === one && p.two !== two && excludes(two, p.two)) ||
@@ -128,9 +129,7 @@ export function occurrenceOf(piece: Piece, statement: number): Occurrence {
     statement,
     strength,
     sign,
-    ...(sign === -1
-      ? { turned: opposites % 2 === 1 ? ('opposite' as const) : ('negated' as const) }
-      : {}),
+    turned: sign === 1 ? undefined : opposites % 2 === 1 ? 'opposite' : 'negated',
     at,
     directional,
     content,
@@ -146,7 +145,8 @@ export const saysSomethingElse = ({ opposites, slots }: Piece): boolean =>
 /** Places of one idea kept for a statement: its best may be spent on another idea. */
 const PLACES = 3
 
-export function bestOfEachSign(found: readonly Occurrence[]): Occurrence[] {
+export function bestOfEachSign(found: readonly Occurrence[]): readonly Occurrence[] {
+  if (found.length < 2) return found
   // `a thick wire has a higher resistance than a thin one`: thick and higher is what is said, thin and higher is not.
   const fewest = Math.min(...found.map((o) => (o.opposites === 0 ? Infinity : o.opposites)))
   const plain = found.filter((o) => o.opposites === 0 || o.opposites === fewest)
@@ -174,10 +174,9 @@ export function distance(one: Range, two: Range, page: ReadPage): number {
 /** Further apart it makes no difference any more. */
 const NEAR_BY = 20
 
-function hasThan({ tokens }: ReadPage, one: Range, two: Range): boolean {
+function hasThan({ thans }: ReadPage, one: Range, two: Range): boolean {
   const [from, to] = one.from < two.from ? [one.to, two.from] : [two.to, one.from]
-  for (let i = from; i < to; i += 1) if (tokens[i]!.text === 'than') return true
-  return false
+  return thans[to]! > thans[from]!
 }
 
 function spread(one: Piece, two: Piece, page: ReadPage): number {

@@ -1,5 +1,5 @@
 import { isDirectionWord } from '../lexicon'
-import type { Claim } from '../2-ideas/claims'
+import { foundIn, type Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { Clash } from '../types'
 import { isDirectional } from '../words/relations'
@@ -69,8 +69,8 @@ function turnedRound(
 
 // `first words … last words`: a text with both of two opposites does not say which of them a drafted idea excludes.
 function hasBoth(open: Case, index: number, o: Occurrence): boolean {
-  const own = new Set(open.topic.points[index]!.textKeys)
-  return o.at.every(({ from }) => own.has(open.page.keys[from]!))
+  const own = open.topic.points[index]!.textKeys
+  return o.at.every(({ from }) => own.includes(open.page.keys[from]!))
 }
 
 // `demand rises` in a topic on demand: what has a direction there is any of its points' thing.
@@ -116,7 +116,7 @@ function keysIn(claims: readonly Claim[]): ReadonlySet<string> {
 function inReverse(open: Case, claims: readonly Claim[], statement: number): boolean {
   if (!tellsRelation(open.page, statement)) return false
   const directional = claims.filter((claim) =>
-    claim.occurrences.some((o) => o.directional && o.statement === statement && o.strength >= SAID),
+    foundIn(claim, statement).some((o) => o.directional && o.strength >= SAID),
   )
   const turned = directional.filter((claim) => !saidIn(claim, statement))
   return turned.length >= 2 && turned.length === directional.length
@@ -169,24 +169,22 @@ function tellsSubject(
   const told = (of: readonly Claim[]) =>
     of.filter((other) => saidIn(other, o.statement)).length / Math.max(1, of.length)
   const own = told(claims)
-  return open.claims.every(
-    (others, p) =>
+  return open.pointsIn[o.statement]!.every((p) => {
+    const others = open.claims[p]!
+    return (
       p === index ||
       told(others) < own ||
-      others.some((other) => !saidIn(other, o.statement) && turnedIn(other, o.statement)),
-  )
+      others.some((other) => !saidIn(other, o.statement) && turnedIn(other, o.statement))
+    )
+  })
 }
 
 function turnedIn(claim: Claim, statement: number): boolean {
-  return claim.occurrences.some(
-    (o) => o.sign === -1 && o.statement === statement && o.strength >= SAID,
-  )
+  return foundIn(claim, statement).some((o) => o.sign === -1 && o.strength >= SAID)
 }
 
 function saidIn(claim: Claim, statement: number): boolean {
-  return claim.occurrences.some(
-    (o) => o.sign === 1 && o.statement === statement && o.strength >= SAID,
-  )
+  return foundIn(claim, statement).some((o) => o.sign === 1 && o.strength >= SAID)
 }
 
 // One denied word is a denial of the point only where the statement is plainly about it.

@@ -1,8 +1,8 @@
 import type { Claim } from '../2-ideas/claims'
 import type { Finder, Hit } from '../2-ideas/find'
 import type { Occurrence } from '../2-ideas/occurrence'
-import type { ReadyTopic } from '../2-ideas/ready'
-import { swappedRoles } from './roles'
+import type { ReadyPoint, ReadyTopic } from '../2-ideas/ready'
+import { mayExchange, swappedRoles } from './roles'
 import type { Subjects } from './subjects'
 import { SAID } from './thresholds'
 
@@ -13,8 +13,6 @@ type Pair = readonly [Hit, Hit]
  * that has both things turns; where each is an idea of its own, the one that tells their relation does, or else the later of the two.
  */
 export class Roles {
-  private readonly pairs = new Map<string, Pair | undefined>()
-
   constructor(
     private readonly topic: ReadyTopic,
     private readonly finder: Finder,
@@ -23,17 +21,22 @@ export class Roles {
 
   /** The claims of a point with what is told in swapped roles turned round. */
   inOrder(index: number, claims: readonly Claim[]): readonly Claim[] {
-    const turning = new Set<Occurrence>()
-    const pairs = new Map<number, readonly Found[]>()
+    const point = this.topic.points[index]!
+    const said = claims.some(({ kind, occurrences }) => kind === 'idea' && occurrences.length > 0)
+    if (!said || !mayExchange(this.topic, point)) return claims
+    const told = new Map<number, Told>()
     claims.forEach((claim, c) => {
       if (claim.kind !== 'idea') return
       for (const o of claim.occurrences) {
         const a = this.subjects.at(o.at[0]!.from)
-        if (this.pairIn(index, a)) pairs.set(a, [...(pairs.get(a) ?? []), { c, o }])
+        let there = told.get(a)
+        if (!there) told.set(a, (there = { pair: this.pairIn(point, a), found: [] }))
+        if (there.pair) there.found.push({ c, o })
       }
     })
-    for (const [a, found] of pairs)
-      for (const o of turnedIn(found, this.pairIn(index, a)!)) turning.add(o)
+    const turning = new Set<Occurrence>()
+    for (const { pair, found } of told.values())
+      if (pair) for (const o of turnedIn(found, pair)) turning.add(o)
     if (turning.size === 0) return claims
     return claims.map((claim) => ({
       ...claim,
@@ -41,17 +44,16 @@ export class Roles {
     }))
   }
 
-  private pairIn(index: number, a: number): Pair | undefined {
+  private pairIn(point: ReadyPoint, a: number): Pair | undefined {
     const assertion = this.subjects.assertions[a]
-    if (!assertion) return undefined
-    const id = `${index} ${a}`
-    if (!this.pairs.has(id))
-      this.pairs.set(
-        id,
-        swappedRoles(this.topic, this.topic.points[index]!, this.finder, assertion),
-      )
-    return this.pairs.get(id)
+    return assertion && swappedRoles(this.topic, point, this.finder, assertion)
   }
+}
+
+/** What a point's ideas say in one assertion, and the things that are exchanged there, if any are. */
+interface Told {
+  readonly pair: Pair | undefined
+  readonly found: Found[]
 }
 
 interface Found {
@@ -70,10 +72,9 @@ function turnedIn(found: readonly Found[], [one, two]: Pair): readonly Occurrenc
 
 // What stands there in the place of another thing (`server` for `client`) is the same exchange and not a second one.
 function turnedRound(o: Occurrence): Occurrence {
-  const { turned: _, ...rest } = o
   return o.sign === 1 || o.slots > 0
-    ? { ...rest, sign: -1, turned: 'swapped' }
-    : { ...rest, sign: 1 }
+    ? { ...o, sign: -1, turned: 'swapped' }
+    : { ...o, sign: 1, turned: undefined }
 }
 
 function covers({ at }: Occurrence, hit: Hit): boolean {

@@ -27,8 +27,8 @@ export interface Case {
   readonly subjects: Subjects
   /** For each point what it needs and everywhere that the page says it; heaps of key words left out. */
   readonly everyClaim: readonly (readonly Claim[])[]
-  /** For each statement the points of which it says something. */
-  readonly pointsIn: readonly ReadonlySet<number>[]
+  /** For each statement the points of which it says something, in their order. */
+  readonly pointsIn: readonly (readonly number[])[]
   /** The same without what is said of something else. */
   readonly claims: readonly (readonly Claim[])[]
 }
@@ -58,14 +58,20 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
   const hedged = doubted(page)
   const sure = (o: Occurrence): Occurrence =>
     hedged.has(o.statement) && o.sign === 1 ? { ...o, strength: o.strength * DOUBTED } : o
-  const everyClaim = topic.points.map((point) =>
-    claimsOf(point, finder).map((claim) => withoutHeaps(bare, point, claim)),
-  )
-  const pointsIn = page.statements.map(() => new Set<number>())
-  everyClaim.forEach((claims, index) => {
-    for (const { occurrences } of claims)
-      for (const o of occurrences) pointsIn[o.statement]!.add(index)
+  const heaps = bare.includes(1)
+  const everyClaim = topic.points.map((point) => {
+    const claims = claimsOf(point, finder)
+    return heaps ? claims.map((claim) => withoutHeaps(bare, point, claim)) : claims
   })
+  const own = (claim: Claim, isForeign: (o: Occurrence) => boolean): Claim => {
+    if (claim.occurrences.length === 0) return claim
+    const occurrences: Occurrence[] = []
+    for (const o of claim.occurrences) {
+      if (isForeign(o)) continue
+      occurrences.push(claim.kind === 'idea' ? subjects.parted(sure(o)) : sure(o))
+    }
+    return { ...claim, occurrences }
+  }
   return {
     page,
     topic,
@@ -75,19 +81,30 @@ export function openCase(page: ReadPage, topic: ReadyTopic): Case {
     bare,
     subjects,
     everyClaim,
-    pointsIn,
-    claims: everyClaim.map((claims, index) =>
-      roles.inOrder(
+    pointsIn: pointsByStatement(page, everyClaim),
+    claims: everyClaim.map((claims, index) => {
+      const isForeign = subjects.foreignTo(index)
+      return roles.inOrder(
         index,
-        claims.map((claim) => ({
-          ...claim,
-          occurrences: claim.occurrences
-            .filter((o) => !subjects.isForeign(index, o))
-            .map((o) => (claim.kind === 'idea' ? subjects.parted(sure(o)) : sure(o))),
-        })),
-      ),
-    ),
+        claims.map((claim) => own(claim, isForeign)),
+      )
+    }),
   }
+}
+
+function pointsByStatement(
+  page: ReadPage,
+  everyClaim: readonly (readonly Claim[])[],
+): readonly (readonly number[])[] {
+  const pointsIn: number[][] = page.statements.map(() => [])
+  everyClaim.forEach((claims, index) => {
+    for (const { occurrences } of claims)
+      for (const { statement } of occurrences) {
+        const points = pointsIn[statement]!
+        if (points[points.length - 1] !== index) points.push(index)
+      }
+  })
+  return pointsIn
 }
 
 export function judge(open: Case, index: number): Judgement {

@@ -26,14 +26,19 @@ const LIKE: Readonly<Record<string, string>> = {
 const NONE: Role = ''
 const EQUATES = /^(?:is|are|was|were|be|means?|=|:|->|-|has|have|called|consists?)$/
 
+interface Player {
+  readonly unit: Unit
+  readonly role: Role
+  /** The assertion of the point's text that it is in. */
+  readonly assertion: number
+}
+
 interface Roles {
-  /** For each content word of the point's text that plays a role: the unit to look for, and its role. */
-  readonly players: readonly {
-    readonly unit: Unit
-    readonly role: Role
-    readonly assertion: number
-  }[]
+  /** The content words of the point's text that play a role. */
+  readonly players: readonly Player[]
   readonly finder: Finder
+  /** Two of them play different roles in one assertion, so that they can be exchanged at all. */
+  readonly exchangeable: boolean
 }
 
 const known = new WeakMap<ReadyPoint, Roles>()
@@ -48,7 +53,7 @@ function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
   if (before) return before
   const page = readPage(point.point.text, topic.vocabulary)
   const finder = new Finder(page)
-  const players: { unit: Unit; role: Role; assertion: number }[] = []
+  const players: Player[] = []
   const seen = new Set<string>()
   page.statements
     .flatMap((statement) => assertionsIn(page, statement))
@@ -78,10 +83,18 @@ function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
         players.push({ unit, role, assertion: a })
       }
     })
-  const made = { players, finder }
+  const exchangeable = players.some((one) => players.some((two) => differs(one, two)))
+  const made = { players, finder, exchangeable }
   known.set(point, made)
   return made
 }
+
+const differs = (one: Player, two: Player): boolean =>
+  one.assertion === two.assertion && one.role !== two.role
+
+/** Are there two things in the point that another page could exchange? */
+export const mayExchange = (topic: ReadyTopic, point: ReadyPoint): boolean =>
+  rolesOf(topic, point).exchangeable
 
 /** Rule 10: two things of the point that stand in each other's roles in this assertion of the page, and not in their own as well; first the one that comes first. */
 export function swappedRoles(
@@ -92,9 +105,9 @@ export function swappedRoles(
 ): readonly [Hit, Hit] | undefined {
   const { players } = rolesOf(topic, point)
   const { page } = finder
-  const placed = players.flatMap(({ unit, role, assertion: own }) => {
+  const there = players.flatMap((player) => {
     const hit = finder
-      .hitsOf(unit)
+      .hitsIn(player.unit, assertion.statement)
       .find(
         (h) =>
           h.sign === 1 &&
@@ -102,15 +115,19 @@ export function swappedRoles(
           h.from >= assertion.subject.from &&
           h.from < assertion.body.to,
       )
-    return hit ? [{ hit, role, own, said: roleAt(page, assertion, hit.from) }] : []
+    return hit ? [{ ...player, hit }] : []
   })
+  if (!there.some((one) => there.some((two) => differs(one, two)))) return undefined
+  const placed = there.map((player) => ({
+    ...player,
+    said: roleAt(page, assertion, player.hit.from),
+  }))
   const pairs = placed.flatMap((one, i) =>
     placed
       .slice(i + 1)
       .filter(
         (two) =>
-          one.own === two.own &&
-          one.role !== two.role &&
+          differs(one, two) &&
           one.said !== NONE &&
           two.said !== NONE &&
           one.hit.from !== two.hit.from,

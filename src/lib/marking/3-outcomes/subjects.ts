@@ -14,7 +14,8 @@ export class Subjects {
   private readonly owners: readonly ReadonlySet<number>[]
   /** The same without those that a pronoun carries on. */
   private readonly named: readonly ReadonlySet<number>[]
-  private readonly firstOf: readonly number[]
+  /** The assertion that each token is in, -1 for none. */
+  private readonly assertionOf: Int32Array
   /** For each point the places of its term. */
   readonly places: readonly (readonly Hit[])[]
   /** For each point the keys of its term. */
@@ -27,8 +28,15 @@ export class Subjects {
   ) {
     const byStatement = page.statements.map((statement) => assertionsIn(page, statement))
     this.assertions = byStatement.flat()
+    this.assertionOf = new Int32Array(page.tokens.length).fill(-1)
     let count = 0
-    this.firstOf = byStatement.map((list) => (count += list.length) - list.length)
+    byStatement.forEach((list, s) => {
+      const { from, to } = page.statements[s]!
+      list.forEach(({ subject }, k) =>
+        this.assertionOf.fill(count + k, k === 0 ? from : subject.from, to),
+      )
+      count += list.length
+    })
     const terms = topic.points.map((_, index) => termOf(topic, index))
     this.termKeys = terms.map(
       (wordings) => new Set(wordings.flatMap((w) => w.units.flatMap((u) => u.keys))),
@@ -54,20 +62,11 @@ export class Subjects {
 
   /** The assertion that token `i` is in, -1 for none. */
   at(i: number): number {
-    const statement = this.page.statementOf[i]!
-    if (statement < 0) return -1
-    let a = this.firstOf[statement]!
-    while (
-      a + 1 < this.assertions.length &&
-      this.assertions[a + 1]!.statement === statement &&
-      this.assertions[a + 1]!.subject.from <= i
-    )
-      a += 1
-    return a
+    return this.assertionOf[i]!
   }
 
   /** Is the assertion about another point's term, one that this point does not speak of itself, and not about this point's own? */
-  foreign(point: number, a: number): boolean {
+  private foreign(point: number, a: number): boolean {
     const owners = this.owners[a]
     if (!owners || owners.size === 0 || owners.has(point)) return false
     // A point without a term of its own (a list, a method) can be spoken of under any subject.
@@ -94,6 +93,7 @@ export class Subjects {
 
   /** An idea whose words stand in two assertions with subjects of their own is hardly said: `… is louder, and a sound with …`. */
   parted(o: Occurrence): Occurrence {
+    if (o.at.length === 1) return o
     const spread = [...new Set(o.at.map(({ from }) => this.at(from)))].sort((a, b) => a - b)
     const own = spread.slice(1).some((a) => {
       const { carries, subject } = this.assertions[a]!
@@ -102,9 +102,16 @@ export class Subjects {
     return own ? { ...o, strength: o.strength * PARTED } : o
   }
 
-  /** Does any word of the occurrence stand in an assertion about something else? */
-  isForeign(point: number, o: Occurrence): boolean {
-    return o.at.some(({ from }) => this.foreign(point, this.at(from)))
+  /** Tells whether any word of an occurrence stands in an assertion about something else than the point. */
+  foreignTo(point: number): (o: Occurrence) => boolean {
+    const known = new Map<number, boolean>()
+    return ({ at }) =>
+      at.some(({ from }) => {
+        const a = this.at(from)
+        let foreign = known.get(a)
+        if (foreign === undefined) known.set(a, (foreign = this.foreign(point, a)))
+        return foreign
+      })
   }
 }
 
@@ -151,17 +158,15 @@ function findTerm(point: ReadyPoint): number | undefined {
 function wholePlaces(wording: ReadyWording, finder: Finder, page: ReadPage): Hit[] {
   const [first, ...rest] = wording.units
   if (!first) return []
-  return finder.hitsOf(first).filter((hit) => {
-    if (hit.sign === -1) return false
-    return rest.every((unit) =>
-      finder
-        .hitsOf(unit)
-        .some(
-          (other) =>
-            other.sign === 1 &&
-            Math.abs(other.from - hit.from) <= 3 &&
-            page.statementOf[other.from] === page.statementOf[hit.from],
+  return finder
+    .hitsOf(first)
+    .filter(
+      (hit) =>
+        hit.sign === 1 &&
+        rest.every((unit) =>
+          finder
+            .hitsIn(unit, page.statementOf[hit.from]!)
+            .some((other) => other.sign === 1 && Math.abs(other.from - hit.from) <= 3),
         ),
     )
-  })
 }

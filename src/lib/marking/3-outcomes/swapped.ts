@@ -1,4 +1,5 @@
-import type { Claim } from '../2-ideas/claims'
+import type { Assertion } from '../1-statements/assertions'
+import { foundIn, type Claim } from '../2-ideas/claims'
 import type { ClashFound } from './clash'
 import type { Case } from './judge'
 import { termIndex } from './subjects'
@@ -18,18 +19,8 @@ export function swappedPartner(open: Case, index: number): ClashFound | undefine
     const assertion = subjects.assertions[a]
     if (!assertion || place.from >= assertion.subject.to) continue
     const body = assertion.body
-    if (saysOf(open.claims[index]!, term, body) > 0) continue
-    const partner = [...open.pointsIn[assertion.statement]!].find((other) => {
-      const point = open.topic.points[other]!
-      if (other === index) return false
-      const own = termIndex(open.topic, other)
-      if (own === undefined || point.ideas.length < 2) return false
-      if (subjects.names(other, a)) return false
-      // What both points have proves nothing.
-      const says = saysOf(open.everyClaim[other]!, own, body)
-      return says >= Math.min(2, point.ideas.length - 1) && says * 2 >= point.ideas.length - 1
-    })
-    if (partner === undefined) continue
+    if (saysOf(open.claims[index]!, term, assertion) > 0) continue
+    if (!partnersIn(open, a).some((other) => other !== index)) continue
     return {
       kind: 'swapped',
       statement: assertion.statement,
@@ -40,16 +31,32 @@ export function swappedPartner(open: Case, index: number): ClashFound | undefine
   return undefined
 }
 
+/** The points of whose ideas most are said in an assertion that does not name them. Every point that it names asks for them. */
+function partnersIn(open: Case, a: number): readonly number[] {
+  const byAssertion = partners.get(open) ?? new Map<number, readonly number[]>()
+  partners.set(open, byAssertion)
+  const known = byAssertion.get(a)
+  if (known) return known
+  const assertion = open.subjects.assertions[a]!
+  const made = open.pointsIn[assertion.statement]!.filter((other) => {
+    const term = termIndex(open.topic, other)
+    const needed = open.topic.points[other]!.ideas.length - 1
+    if (term === undefined || needed < 1 || open.subjects.names(other, a)) return false
+    // What both points have proves nothing.
+    const says = saysOf(open.everyClaim[other]!, term, assertion)
+    return says >= Math.min(2, needed) && says * 2 >= needed
+  })
+  byAssertion.set(a, made)
+  return made
+}
+const partners = new WeakMap<Case, Map<number, readonly number[]>>()
+
 /** How many ideas of a point, its term left out, stand in what an assertion says. */
-function saysOf(
-  claims: readonly Claim[],
-  term: number,
-  body: { readonly from: number; readonly to: number },
-): number {
+function saysOf(claims: readonly Claim[], term: number, { statement, body }: Assertion): number {
   return claims.filter(
     (claim, c) =>
       c !== term &&
-      claim.occurrences.some(
+      foundIn(claim, statement).some(
         (o) =>
           o.sign === 1 &&
           o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID) &&

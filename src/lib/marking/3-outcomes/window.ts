@@ -1,5 +1,6 @@
-import type { Claim } from '../2-ideas/claims'
+import { byStatement, type Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
+import type { ReadyPoint } from '../2-ideas/ready'
 import type { Case } from './judge'
 import { tellsRelation } from './reverse'
 import { SAID, SAID_LOOSE } from './thresholds'
@@ -26,11 +27,15 @@ export function bestWindow(
   claims: readonly Claim[],
 ): Window | undefined {
   const point = open.topic.points[index]!
-  const byStatement = claims.map(bucketed)
+  const found = claims.map(byStatement)
   const starts = new Set<number>()
-  byStatement.forEach((buckets, c) => {
+  const gains = gainsOf(point, claims)
+  /** For each statement how much what is found there adds to the value of a window, at the most. */
+  const most = new Map<number, number>()
+  found.forEach((buckets, c) => {
     const least = point.drafted ? 0 : leastOf(claims[c]!)
     for (const [s, occurrences] of buckets) {
+      most.set(s, (most.get(s) ?? 0) + gains[c]!)
       if (!occurrences.some(({ strength }) => strength >= least)) continue
       starts.add(s)
       if (s > 0) starts.add(s - 1)
@@ -40,12 +45,16 @@ export function bestWindow(
   let best: { window: Window; value: number } | undefined
   for (const s of [...starts].sort((a, b) => a - b)) {
     for (const [from, to] of wide ? [[s, s + LIST_REACH] as const] : windowsAt(s, open.carried)) {
-      const here = byStatement.map((buckets) => inside(buckets, from, to))
+      const share = open.about.share(index, s) * 0.3
+      // Most windows have nothing but one idea that stands everywhere: they are not read where they cannot be the best.
+      if (best && atMost(most, from, to) + share < best.value) continue
+      const here = found.map((buckets) => inside(buckets, from, to))
       if (!wide && from !== to && contrasts(here)) continue
       const window = readWindow(claims, here, open)
       const value =
-        (point.drafted ? window.cover * claims.length : window.count + window.strength * 0.5) +
-        open.about.share(index, s) * 0.3
+        (point.drafted
+          ? window.cover * claims.length
+          : window.count + window.strength * STRENGTH_COUNTS) + share
       const says = window.count > 0 || (point.drafted && window.cover > 0)
       if (says && (!best || value > best.value)) best = { window, value }
     }
@@ -55,15 +64,25 @@ export function bestWindow(
 
 type Buckets = ReadonlyMap<number, readonly Occurrence[]>
 
-function bucketed({ occurrences }: Claim): Buckets {
-  const buckets = new Map<number, Occurrence[]>()
-  for (const o of occurrences) {
-    const bucket = buckets.get(o.statement)
-    if (bucket) bucket.push(o)
-    else buckets.set(o.statement, [o])
-  }
-  return buckets
+/** What each claim adds to the value of a window, at the most. */
+function gainsOf({ drafted }: ReadyPoint, claims: readonly Claim[]): readonly number[] {
+  const whole = wholeOf(claims)
+  return claims.map(({ idea }) =>
+    drafted ? (whole === 0 ? 0 : ((idea?.weight ?? 1) / whole) * claims.length) : 1,
+  )
 }
+
+const wholeOf = (claims: readonly Claim[]): number =>
+  claims.reduce((sum, { idea }) => sum + (idea?.weight ?? 1), 0)
+
+function atMost(most: ReadonlyMap<number, number>, from: number, to: number): number {
+  let sum = STRENGTH_COUNTS + ROUNDING
+  for (let s = from; s <= to; s += 1) sum += most.get(s) ?? 0
+  return sum
+}
+/** What the strength of what is said adds to the count of it. */
+const STRENGTH_COUNTS = 0.5
+const ROUNDING = 1e-9
 
 function inside(buckets: Buckets, from: number, to: number): readonly Occurrence[] {
   if (from === to) return buckets.get(from) ?? []

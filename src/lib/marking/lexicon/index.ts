@@ -2,7 +2,6 @@
  * The lexicon, read once from its data files; see the README beside it for what each holds and where it came from.
  * Everything here is about surface forms: lower-case words as typed. Keys are made of them in `words/keys.ts`.
  */
-import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
 import { joined as joinedData } from './joined'
 import { keptApart as keptApartData } from './kept-apart'
 import { FrontCoded } from './front-coded'
@@ -11,9 +10,11 @@ import { lookAlikes as lookAlikesData } from './look-alikes'
 import { opposites } from './opposites'
 import { formulaRows } from './formula'
 import { plainWords } from './plain-words'
+import { once } from './once'
 import { rowsOf, wordsOf } from './rows'
 import { shorthand } from './shorthand'
 import { soundAlikes as soundAlikeData } from './sound-alikes'
+import { stemOf } from './stem'
 import { spellings } from './spellings'
 import {
   directional,
@@ -86,7 +87,7 @@ for (const row of rowsOf(joinedData)) {
     .split('=')
     .map((word) => word.trim())
     .filter(Boolean)
-  const stems = forms.map((form) => (/^[a-z]+$/.test(form) ? stemmer.stem(form) : form))
+  const stems = forms.map((form) => (/^[a-z]+$/.test(form) ? stemOf(form) : form))
   // A form that is kept apart from others of its stem, or that an earlier line has, gives its key to the whole line.
   const own = forms.map((form) => apart.get(form)).find((k) => k !== undefined)
   const key =
@@ -137,7 +138,7 @@ for (const row of rowsOf(lookAlikesData)) {
 export const lookAlikes = (word: string): readonly string[] => lookingAlike.get(word) ?? []
 
 /** Groups of words and phrases that an examiner accepts for one another. An abbreviation that is also a word (AIDS) stays out. */
-export function synonymRows(): string[][] {
+export const synonymRows = once((): readonly (readonly string[])[] => {
   const rows = [...rowsOf(synonyms), ...rowsOf(scienceSynonyms)].map((row) =>
     row.split(',').map((phrase) => phrase.trim()),
   )
@@ -148,7 +149,7 @@ export function synonymRows(): string[][] {
       )
       .map((phrase) => phrase.toLowerCase()),
   )
-}
+})
 
 /** Technical and formal words with plain ones that say the same; the plain ones are not said by the technical word. */
 export function plainRows(): { word: string; plainly: readonly string[] }[] {
@@ -175,8 +176,8 @@ export interface OppositeRow {
   readonly degree: boolean
 }
 
-export function oppositeRows(): OppositeRow[] {
-  return rowsOf(opposites).map((row) => {
+export const oppositeRows = once((): readonly OppositeRow[] =>
+  rowsOf(opposites).map((row) => {
     const slot = row.startsWith('!')
     const degree = row.startsWith('^')
     const body = row.replace(/^[!^]\s*/, '')
@@ -188,8 +189,8 @@ export function oppositeRows(): OppositeRow[] {
     return body.startsWith('~')
       ? { sides: phrases(body.slice(1)).map((p) => [p]), sameSide: false, slot: true, degree }
       : { sides: body.split('><').map(phrases), sameSide: true, slot, degree }
-  })
-}
+  }),
+)
 
 const MATHS =
   'divided divide dividing multiplied multiply multiplying times equals squared cubed square root product ratio minus plus double halve twice'.split(
@@ -199,26 +200,22 @@ const CONTRACTIONS =
   'doesnt didnt isnt wasnt arent werent wont cant dont wouldnt couldnt shouldnt hasnt havent hadnt because which where when there their'.split(
     ' ',
   )
-let common: string[] | undefined
 /** Plain words of the lexicon: what a misspelt word may be, beside the terms of the topic. */
-export function commonWords(): readonly string[] {
-  common ??= [
-    ...new Set(
-      [
-        ...synonymRows().flat(),
-        ...oppositeRows().flatMap((row) => row.sides.flat()),
-        ...stops,
-        ...fillers,
-        ...directions,
-        ...MATHS,
-        ...CONTRACTIONS,
-      ]
-        .flatMap((phrase) => phrase.split(/[\s-]+/))
-        .filter((word) => /^[a-z]{4,}$/.test(word)),
-    ),
-  ]
-  return common
-}
+export const commonWords = once((): readonly string[] => [
+  ...new Set(
+    [
+      ...synonymRows().flat(),
+      ...oppositeRows().flatMap((row) => row.sides.flat()),
+      ...stops,
+      ...fillers,
+      ...directions,
+      ...MATHS,
+      ...CONTRACTIONS,
+    ]
+      .flatMap((phrase) => phrase.split(/[\s-]+/))
+      .filter((word) => /^[a-z]{4,}$/.test(word)),
+  ),
+])
 
 /** Is it an English word as it stands, in its base form or inflected by rule? */
 export function isKnown(word: string): boolean {

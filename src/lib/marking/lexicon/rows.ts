@@ -2,7 +2,7 @@
 export function rowsOf(data: string): string[] {
   return data
     .split('\n')
-    .map((line) => line.replace(/(?:^|\s)#.*$/, '').trim())
+    .map((line) => (line.includes('#') ? line.replace(/(?:^|\s)#.*$/, '') : line).trim())
     .filter((line) => line !== '')
 }
 

@@ -35,6 +35,9 @@ function flat(text: string): string {
 /** The names and formulae a reaction may use: a lower-case name to its formula. */
 export type NameToFormula = (name: string) => string | undefined
 
+/** Is there a sign or a verb in the text that could stand between the two sides of a reaction? */
+export const mayReact = (text: string): boolean => SIGN.test(text) || VERB.test(text)
+
 /**
  * The reaction written in `text`, and where; undefined where there is none. Formulae may be typed without capitals when
  * `expected` lists the species in question. Names count through `named`.

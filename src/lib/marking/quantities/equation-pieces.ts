@@ -24,7 +24,7 @@ export function piecesIn(
   const keys: string[] = []
   for (let i = from; i < to; i += 1) keys[i] = keyOfToken(tokens[i]!)
   const symbols = [...names.keys()]
-  const exactCase = new Set(symbols.map((s) => s.toLowerCase())).size < symbols.length
+  const exactCase = differByCase(symbols)
   // In notes a dash may stand for the equals sign, where there is none.
   const dashRelates = !tokens.slice(from, to).some((t) => t.text === '=' || EQUALS.has(t.text))
   const pieces: Piece[] = []
@@ -136,8 +136,12 @@ function longestName(
   return best
 }
 
-// `fλ`, `mgh`: nothing but symbols, one after the other.
-function symbolsSpelt(
+/** Are there two symbols that only their case tells apart? */
+export const differByCase = (symbols: readonly string[]): boolean =>
+  new Set(symbols.map((s) => s.toLowerCase())).size < symbols.length
+
+/** `fλ`, `mgh`: nothing but symbols, one after the other; undefined for everything else. */
+export function symbolsSpelt(
   raw: string,
   symbols: readonly string[],
   exactCase: boolean,

@@ -10,7 +10,7 @@ import {
   type Expression,
   type Relation,
 } from './algebra'
-import { piecesIn } from './equation-pieces'
+import { differByCase, piecesIn, symbolsSpelt } from './equation-pieces'
 import { arranged, runsOf, sidesOf, trimmedSide } from './equation-sides'
 import type { Piece } from './equation-words'
 import { namesOf } from './quantity-names'
@@ -35,36 +35,42 @@ export function readyEquation(
 ): ReadyEquation | undefined {
   const names = namesOf(equation.where)
   const whole = { from: 0, to: tokens.length }
-  const [found] = relationsIn(tokens, text, whole, names)
+  const [found] = relationsIn(piecesIn(tokens, text, whole, names), tokens)
   return found && { relation: found.relation, names }
 }
 
-/** Is every quantity of the equation named among the tokens, by a word of its name or a letter? Without that nothing can be found there. */
+/** Is every quantity of the equation named among the tokens, by its name or by its letter? Without that nothing can be found there. */
 export function mayHold(
-  { names }: ReadyEquation,
+  { names, relation }: ReadyEquation,
   { tokens, keys, text }: Page,
   { from, to }: { readonly from: number; readonly to: number },
 ): boolean {
+  const here = keys.slice(from, to)
+  const asked = symbolsIn(relation)
   for (const [symbol, phrases] of names) {
+    if (phrases.some((phrase) => mayStand(phrase, here))) continue
     const letter = symbol.toLowerCase()
-    const own = wordsOf(phrases)
-    let found = false
-    for (let i = from; i < to && !found; i += 1) {
-      const { start, end } = tokens[i]!
-      found = own.has(keys[i]!) || text.slice(start, end).toLowerCase().includes(letter)
+    const symbols = [...names.keys()]
+    let spelt = false
+    for (let i = from; i < to && !spelt; i += 1) {
+      const raw = text.slice(tokens[i]!.start, tokens[i]!.end)
+      spelt =
+        raw.toLowerCase().includes(letter) &&
+        // A letter that is explained but not in the equation is nowhere spelt.
+        (!asked.has(symbol) || symbolsSpelt(raw, symbols, differByCase(symbols)) !== undefined)
     }
-    if (!found) return false
+    if (!spelt) return false
   }
   return true
 }
 
-function wordsOf(phrases: readonly Phrase[]): ReadonlySet<string> {
-  const made =
-    words.get(phrases) ?? new Set(phrases.flatMap(({ slots }) => slots.map((s) => s.key)))
-  words.set(phrases, made)
-  return made
+// All words that the phrase cannot do without; any of them, where it can do without each.
+function mayStand({ slots }: Phrase, keys: readonly string[]): boolean {
+  const needed = slots.filter(({ optional }) => !optional)
+  return needed.length > 0
+    ? needed.every(({ key }) => keys.includes(key))
+    : slots.some(({ key }) => keys.includes(key))
 }
-const words = new WeakMap<readonly Phrase[], ReadonlySet<string>>()
 
 export interface EquationFound {
   readonly right: boolean
@@ -80,23 +86,22 @@ export function equationsIn(
 ): EquationFound[] {
   const wanted = [...symbolsIn(ready.relation)].sort().join()
   const found: EquationFound[] = []
-  for (const { relation, span } of relationsIn(tokens, text, range, ready.names)) {
+  const pieces = piecesIn(tokens, text, range, ready.names)
+  for (const { relation, span } of relationsIn(pieces, tokens)) {
     if ([...symbolsIn(relation)].sort().join() !== wanted) continue
     found.push({ right: sameRelation(relation, ready.relation), span })
   }
-  const told = found.length > 0 ? undefined : toldOf(ready, tokens, text, range)
+  const told = found.length > 0 ? undefined : toldOf(ready, pieces, tokens)
   return told ? [told] : found
 }
 
 /** `Density …: it is the ratio of mass to volume`: what it is equal to is told, and the quantity itself is named before. */
 function toldOf(
   ready: ReadyEquation,
+  pieces: readonly Piece[],
   tokens: readonly Token[],
-  text: string,
-  range: { readonly from: number; readonly to: number },
 ): EquationFound | undefined {
   const wanted = symbolsIn(ready.relation)
-  const pieces = piecesIn(tokens, text, range, ready.names)
   for (const run of runsOf(pieces)) {
     for (const side of sidesOf(run)) {
       for (const [shorter, expression] of shortened(side, (s, cut) => s.slice(0, s.length - cut))) {
@@ -124,13 +129,11 @@ function toldOf(
 }
 
 function relationsIn(
+  pieces: readonly Piece[],
   tokens: readonly Token[],
-  text: string,
-  range: { readonly from: number; readonly to: number },
-  names: ReadonlyMap<string, readonly Phrase[]>,
 ): { relation: Relation; span: Span }[] {
   const found: { relation: Relation; span: Span }[] = []
-  for (const run of runsOf(piecesIn(tokens, text, range, names))) {
+  for (const run of runsOf(pieces)) {
     const sides = sidesOf(run)
     for (let i = 0; i + 1 < sides.length; i += 1) {
       // What follows may go on to something else: the longest beginning of the right side and end of the left that is an expression.

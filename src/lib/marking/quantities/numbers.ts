@@ -51,6 +51,7 @@ export function numbersIn(text: string): readonly NumberRead[] {
 const reads = new Map<string, readonly NumberRead[]>()
 
 function figuresIn(text: string): NumberRead[] {
+  if (!/[\d½¼¾⅓⅔]/.test(text)) return []
   return [...text.matchAll(FIGURES)].map((hit) => {
     const { lead, body = '', caret, super: raised, exp, scale } = hit.groups ?? {}
     let number = VULGAR[body] ?? Number(body.replace(/[,\s]/g, ''))
@@ -83,7 +84,7 @@ function wordsIn(text: string): NumberRead[] {
   }))
   const found: NumberRead[] = []
   for (let i = 0; i < words.length;) {
-    const read = numberWords(together(text, words, i), 0)
+    const read = opensNumber(words[i]!.text) ? numberWords(together(text, words, i), 0) : undefined
     if (!read) {
       i += 1
       continue
@@ -98,6 +99,9 @@ function wordsIn(text: string): NumberRead[] {
   }
   return found
 }
+
+const OPENING = new Set([...SMALL, ...TENS, 'a'])
+const opensNumber = (word: string): boolean => OPENING.has(word)
 
 // `four, three marks` is two numbers: words of one number have only space or a hyphen between them.
 function together(

@@ -1,5 +1,5 @@
-import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
 import { isContractedNot, keptApart, joined, spelling } from '../lexicon'
+import { stemOf } from '../lexicon/stem'
 
 /**
  * The key of a word: two surface forms have the same key where they are forms of the same word for an
@@ -39,7 +39,7 @@ function makeKey(surface: string): string {
   if (!/^[a-z]+$/.test(word)) return word
   const known = joined(word)
   if (known !== undefined) return known
-  const stem = stemmer.stem(word)
+  const stem = stemOf(word)
   return joined(stem) ?? stem
 }
 

@@ -8,6 +8,7 @@ import {
   shorthandFor,
   soundAlikes,
 } from '../lexicon'
+import { once } from '../lexicon/once'
 import { initialsOf, looksLikeInitials } from './initials'
 import { Besides } from './besides'
 import { keyOf } from './keys'
@@ -61,7 +62,7 @@ export function vocabularyOf(
     return entriesOf([...words, ...new Set(rivals)])
   })
   const bases = once(() => basesOf(own()))
-  const others = once(() => general.entries.filter((entry) => !terms.has(entry.word)))
+  const others = once(() => general.entries().filter((entry) => !terms.has(entry.word)))
 
   // `equilib`, `constr`: the beginning of one word of the topic only.
   const beginning = (word: string): string | undefined => {
@@ -120,7 +121,7 @@ const entriesOf = (words: readonly string[]): Entry[] => words.map((word) => ent
 
 interface General {
   readonly words: ReadonlySet<string>
-  readonly entries: readonly Entry[]
+  readonly entries: () => readonly Entry[]
 }
 
 /** The common words are the same for every topic. */
@@ -129,17 +130,12 @@ function generalOf(common: readonly string[]): General {
   if (known) return known
   const made = {
     words: new Set(common),
-    entries: entriesOf(common.filter((word) => word.length > 3)),
+    entries: once(() => entriesOf(common.filter((word) => word.length > 3))),
   }
   generals.set(common, made)
   return made
 }
 const generals = new WeakMap<readonly string[], General>()
-
-function once<T>(make: () => T): () => T {
-  let made: T | undefined
-  return () => (made ??= make())
-}
 
 function entryOf(word: string, form: string): Entry {
   return { word, form, letters: lettersOf(form) }
