@@ -6,17 +6,12 @@
  */
 import { writeFileSync } from 'node:fs'
 import stemmer from 'natural/lib/natural/stemmers/porter_stemmer.js'
-import { oppositeRows, plainRows, synonymRows } from '../../lib/marking/lexicon'
-import { joined } from '../../lib/marking/lexicon/joined'
+import { lexiconWords } from '../../lib/marking'
 import { frontCoded } from './front-coding'
 
-const phrases = [
-  ...synonymRows().flat(),
-  ...plainRows().flatMap(({ word, plainly }) => [word, ...plainly]),
-  ...oppositeRows().flatMap(({ sides }) => sides.flat()),
-  joined,
-]
-const words = [...new Set(phrases.flatMap((phrase) => phrase.match(/[a-z]{3,}/g) ?? []))].sort()
+const words = lexiconWords()
+  .filter((word) => word.length > 2)
+  .sort()
 
 // What is left of the word is told by how many letters go; what comes in their place follows.
 function endingOf(word: string): string {

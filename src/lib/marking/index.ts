@@ -5,6 +5,7 @@ export { evidenceOf } from './evidence-of'
 export { EVIDENCE } from './3-outcomes/likeness'
 export { ALTERNATIVES, CORRECT } from './3-outcomes/sureness-weights'
 export { keyOf } from './words/keys'
+export { lexiconWords } from './lexicon'
 export {
   afterLearning,
   alike,

@@ -217,6 +217,18 @@ export const commonWords = once((): readonly string[] => [
   ),
 ])
 
+/** Every word of the lines that stand for words of a page, each once. */
+export const lexiconWords = (): readonly string[] => [
+  ...new Set(
+    [
+      ...synonymRows().flat(),
+      ...plainRows().flatMap(({ word, plainly }) => [word, ...plainly]),
+      ...oppositeRows().flatMap(({ sides }) => sides.flat()),
+      joinedData,
+    ].flatMap((phrase) => phrase.match(/[a-z]+/g) ?? []),
+  ),
+]
+
 /** Is it an English word as it stands, in its base form or inflected by rule? */
 export function isKnown(word: string): boolean {
   return isKnownWord(word) || stops.has(word) || apart.has(word)
