@@ -2,14 +2,15 @@ import type { Topic } from '../syllabus/types'
 import { readPage } from './1-statements/page'
 import { readyTopic } from './2-ideas/ready'
 import { beyondThe } from './3-outcomes/beyond'
-import { judge, openCase, type Case, type Judgement } from './3-outcomes/judge'
+import { openCase, type Case, type Judgement } from './3-outcomes/judge'
+import { judge } from './3-outcomes/verdict'
 import { explain } from './3-outcomes/explain'
 import { spanOf, spansOf } from './3-outcomes/spans'
 import { recognise, type Learned } from './3-outcomes/recognise'
 import type { PointMark, Report, Span } from './types'
 
 /** Part of every report; it changes with every change that can change an outcome. */
-export const MARKER = '1.3.0'
+export const MARKER = '1.4.0'
 
 export interface MarkOptions {
   /** What was marked of the points before: accepted wordings, and refused ones. */
@@ -39,13 +40,15 @@ export function mark(topic: Topic, dump: string, { learned }: MarkOptions = {}):
 
 function pointMark({ page, topic }: Case, index: number, judgement: Judgement): PointMark {
   const { point, drafted } = topic.points[index]!
-  const { outcome, claims, said, clash, nearest, offered, sureness } = judgement
+  const { outcome, claims, said, clash, nearest, offered, sureness, inOtherWords } = judgement
+  // Weighed as full: what no idea was found for is said there in other words.
+  const elsewhere = inOtherWords === undefined ? [] : [spanOnly(page.statements[inOtherWords]!)]
   return {
     ref: point.ref,
     outcome,
     ideas: claims.map(({ label, kind }, i) => {
-      const spans = said[i] ? spansOf(page, said[i].at) : []
-      return { idea: label, kind, found: said[i] !== undefined, spans }
+      const spans = said[i] ? spansOf(page, said[i].at) : elsewhere
+      return { idea: label, kind, found: spans.length > 0, spans }
     }),
     drafted,
     ...(nearest === undefined ? {} : { nearest: spanOnly(page.statements[nearest]!) }),

@@ -14,11 +14,15 @@ export function explain(page: ReadPage, judgement: Judgement): string {
   const missing = claims.filter((_, i) => !said[i])
   switch (outcome) {
     case 'full':
+      if (missing.length > 0) return 'You said it, partly in other words.'
       return claims.length === 1 ? 'You said it.' : 'You said all of it.'
     case 'partial': {
       const half = missing.find((claim) => claim.kind === 'value' && claim.halves.length > 0)
       if (half) return `You gave the number; you did not give the unit: ${half.label}.`
       const got = claims.filter((_, i) => said[i])
+      if (missing.length === 0)
+        return 'You came near, but did not plainly say all of it. The nearest is shown beside it.'
+      if (got.length === 0) return `You said part of it. You did not plainly say: ${list(missing)}.`
       return `You said: ${list(got)}. You did not say: ${list(missing)}.`
     }
     case 'missed':

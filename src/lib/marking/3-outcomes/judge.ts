@@ -46,6 +46,8 @@ export interface Judgement {
   readonly offered: boolean
   /** The outcome follows a mark that was changed before. */
   readonly learnt?: 'accepted' | 'refused'
+  /** Full, although not every drafted idea was found: the statement that says the point. */
+  readonly inOtherWords?: number
   /** The statement that says the point in an accepted wording. */
   readonly accepted?: number
 }
@@ -107,7 +109,8 @@ function pointsByStatement(
   return pointsIn
 }
 
-export function judge(open: Case, index: number): Judgement {
+/** The judgement of the rules alone; see `verdict.ts` for what else decides a drafted point. */
+export function judgeByRule(open: Case, index: number): Judgement {
   const point = open.topic.points[index]!
   const claims = open.claims[index]!
   const best = bestWindow(open, index, claims)
@@ -157,13 +160,13 @@ function draftedFull(claims: readonly Claim[], best: Window | undefined): boolea
 }
 
 /** Drafted ideas are weighed together; drafted steps and an equation are all needed, as an author's are. */
-const byCover = ({ drafted, point }: ReadyPoint): boolean =>
+export const byCover = ({ drafted, point }: ReadyPoint): boolean =>
   drafted && !point.steps && !point.equation && point.any === undefined
 
 const SMALL_IDEA = 0.15
 
 /** The statement that says most of the ideas that were found; the first of equals. */
-function mostSaid(said: readonly (Occurrence | undefined)[]): number | undefined {
+export function mostSaid(said: readonly (Occurrence | undefined)[]): number | undefined {
   const counts = new Map<number, number>()
   for (const o of said) if (o) counts.set(o.statement, (counts.get(o.statement) ?? 0) + 1)
   return [...counts].sort((a, b) => b[1] - a[1] || a[0] - b[0])[0]?.[0]

@@ -64,16 +64,17 @@ function afterRefusals(
   judgement: Judgement,
   marked: readonly MarkedWording[],
 ): Judgement {
-  const used = [...new Set(judgement.said.flatMap((o) => (o ? [o.statement] : [])))].sort(
-    (a, b) => a - b,
-  )
+  const { said, inOtherWords } = judgement
+  const places = [...said.flatMap((o) => (o ? [o.statement] : [])), inOtherWords ?? []].flat()
+  const used = [...new Set(places)].sort((a, b) => a - b)
   const [first] = used
   if (first === undefined) return judgement
   const text = page.text.slice(page.statements[first]!.start, page.statements[used.at(-1)!]!.end)
   const { credited, refused } = likest(text, marked)
   if (refused < SAME_WORDING || refused <= credited) return judgement
+  const { inOtherWords: _, ...rest } = judgement
   return {
-    ...judgement,
+    ...rest,
     outcome: judgement.claims.length > 1 ? 'partial' : 'missed',
     nearest: first,
     offered: true,

@@ -1,3 +1,4 @@
+import type { ReadPage } from '../1-statements/page'
 import type { ReadyPoint } from '../2-ideas/ready'
 import type { Case } from './judge'
 import { evidence, referenceOf, type Reference } from './likeness'
@@ -5,6 +6,9 @@ import { BIAS, WEIGHTS } from './sureness-weights'
 
 /** On a page of so few statements all of it is the answer. */
 const FEW = 4
+
+/** Is the page so short that all of it is the answer to one question? */
+export const isShort = ({ statements }: ReadPage): boolean => statements.length <= FEW
 
 const references = new WeakMap<ReadyPoint, Reference>()
 
@@ -29,7 +33,7 @@ export function pointEvidence(
 /** The tokens that may say the point. */
 function placeOf({ page, about, carried }: Case, index: number): readonly [number, number] {
   const { statements } = page
-  if (statements.length <= FEW) return [0, page.tokens.length]
+  if (isShort(page)) return [0, page.tokens.length]
   const s = about.nearest(index, 0)
   if (s === undefined) return [0, 0]
   const share = (k: number) => (k >= 0 && k < statements.length ? about.share(index, k) : -1)
