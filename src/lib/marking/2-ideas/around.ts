@@ -71,11 +71,16 @@ export function around(
     slots,
     denied: chosen.some((hit) => isNegated(hit, page)),
     denies: wording.negated,
-    at: chosen.map(({ from, to }) => ({ from, to })).sort((a, b) => a.from - b.from),
+    at: rangesOf(chosen),
     directional,
     bound,
     content,
   }
+}
+
+function rangesOf(hits: readonly Hit[]): Piece['at'] {
+  const ranges = hits.map(({ from, to }) => ({ from, to }))
+  return ranges.length === 1 ? ranges : ranges.sort((a, b) => a.from - b.from)
 }
 
 function isNegated({ from, to }: Hit, { negated, negatedBy }: ReadPage): boolean {

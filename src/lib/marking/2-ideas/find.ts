@@ -19,21 +19,30 @@ const MIN_COVER = 0.62
 /** The same for a drafted wording: how much is missing is weighed over the whole point. */
 const MIN_LOOSE = 0.3
 
-/** Finds ideas on one page. Only statements with a main word of the idea are ever looked at. */
+/** Finds ideas on one page. Only statements with enough words of a wording are ever looked at. */
 export class Finder {
   private readonly places: Places
+  /** For `saying`: how much of a wording stands in each statement; nothing between two calls. */
+  private readonly there: Float64Array
+
   constructor(readonly page: ReadPage) {
     this.places = new Places(page)
+    this.there = new Float64Array(page.statements.length)
   }
 
   /** Every statement that says the idea, in any direction: the best of each sign in a statement, or for a step all places. */
-  occurrences(idea: ReadyIdea): Occurrence[] {
-    const statements = this.candidates(idea)
-    if (statements.size === 0) return []
-    const parts = idea.parts.map((part) => this.piecesOf(part, statements))
+  occurrences(idea: ReadyIdea): readonly Occurrence[] {
+    const parts: PiecesIn[] = []
+    let all: PiecesIn | undefined
+    for (const part of idea.parts) {
+      all = this.piecesOf(part, all)
+      if (all.size === 0) return NONE
+      parts.push(all)
+    }
+    if (!all) return NONE
     const occurrences: Occurrence[] = []
-    for (const index of [...statements].sort((a, b) => a - b)) {
-      const options = parts.map((pieces) => inPlace(fullest(pieces.get(index) ?? NONE), this.page))
+    for (const index of [...all.keys()].sort((a, b) => a - b)) {
+      const options = parts.map((pieces) => inPlace(fullest(pieces.get(index)!), this.page))
       const found = combined(options, this.page)
         .filter((piece) => !saysSomethingElse(piece))
         .map((piece) => occurrenceOf(piece, index))
@@ -46,32 +55,40 @@ export class Finder {
   wordingIn(
     wording: ReadyWording,
     statement: Statement,
-    least = wording.loose ? MIN_LOOSE : MIN_COVER,
+    least = leastOf(wording),
   ): readonly Piece[] {
+    const { units } = wording
     const plan = planOf(wording)
     let there = 0
-    const local: (readonly Hit[])[] = []
-    for (const unit of wording.units) {
-      const hits = this.hitsIn(unit, statement.index)
-      local.push(hits)
-      if (hits.length > 0) there += unit.weight
-    }
-    if (there < least * plan.total) return NONE
-    return this.piecesAround(plan, local, least)
+    for (const unit of units)
+      if (this.hitsIn(unit, statement.index).length > 0) there += unit.weight
+    return there < least * plan.total ? NONE : this.piecesAround(plan, statement.index, least)
   }
 
-  private piecesAround(plan: Plan, local: readonly (readonly Hit[])[], least: number): Piece[] {
-    const pieces: Piece[] = []
-    for (const u of plan.anchors) {
-      for (const anchor of local[u]!) {
-        const piece = around(plan, local, u, anchor, this.page)
-        if (piece && piece.strength >= least) pieces.push(piece)
+  /** The statements with enough words of a wording to say it so strongly, a main word among them: the only ones that can. */
+  statementsSaying(wording: ReadyWording, least = leastOf(wording)): readonly number[] {
+    const { units } = wording
+    const { anchors, total } = planOf(wording)
+    const [only] = units
+    if (only && units.length === 1) return [...this.places.byStatement(only).keys()]
+    const touched: number[] = []
+    for (const unit of units) {
+      for (const s of this.places.byStatement(unit).keys()) {
+        if (this.there[s] === 0) touched.push(s)
+        this.there[s]! += unit.weight
       }
     }
-    return pieces
+    const found: number[] = []
+    for (const u of anchors)
+      for (const s of this.places.byStatement(units[u]!).keys()) {
+        if (this.there[s]! >= least * total) found.push(s)
+        this.there[s] = 0
+      }
+    for (const s of touched) this.there[s] = 0
+    return found
   }
 
-  /** Statements in which a main word of a wording stands: the only ones that can say it. */
+  /** Statements in which a main word of a wording stands. */
   statementsOf(wording: ReadyWording): ReadonlySet<number> {
     const found = new Set<number>()
     for (const u of planOf(wording).anchors)
@@ -89,39 +106,40 @@ export class Finder {
     return this.places.byStatement(unit).get(statement) ?? NONE
   }
 
-  /** Statements with a main word for every part. */
-  private candidates(idea: ReadyIdea): ReadonlySet<number> {
-    let common: ReadonlySet<number> = new Set()
-    for (const [p, part] of idea.parts.entries()) {
-      const own = new Set<number>()
-      for (const wording of part)
-        for (const u of planOf(wording).anchors)
-          for (const s of this.places.byStatement(wording.units[u]!).keys())
-            if (p === 0 || common.has(s)) own.add(s)
-      if (own.size === 0) return own
-      common = own
-    }
-    return common
-  }
-
-  /** What the wordings of a part say, by statement. */
-  private piecesOf(
-    part: readonly ReadyWording[],
-    statements: ReadonlySet<number>,
-  ): ReadonlyMap<number, readonly Piece[]> {
+  /** What the wordings of a part say, by statement; only in those where the parts before say something. */
+  private piecesOf(part: readonly ReadyWording[], before: PiecesIn | undefined): PiecesIn {
     const found = new Map<number, readonly Piece[]>()
     for (const wording of part) {
-      for (const s of this.statementsOf(wording)) {
-        if (!statements.has(s)) continue
-        const pieces = this.wordingIn(wording, this.page.statements[s]!)
+      const plan = planOf(wording)
+      const least = leastOf(wording)
+      for (const s of this.statementsSaying(wording, least)) {
+        if (before && !before.has(s)) continue
+        const pieces = this.piecesAround(plan, s, least)
         if (pieces.length === 0) continue
-        const before = found.get(s)
-        found.set(s, before ? [...before, ...pieces] : pieces)
+        const others = found.get(s)
+        found.set(s, others ? [...others, ...pieces] : pieces)
       }
     }
     return found
   }
+
+  private piecesAround(plan: Plan, statement: number, least: number): Piece[] {
+    const local = plan.wording.units.map((unit) => this.hitsIn(unit, statement))
+    const pieces: Piece[] = []
+    for (const u of plan.anchors) {
+      for (const anchor of local[u]!) {
+        const piece = around(plan, local, u, anchor, this.page)
+        if (piece && piece.strength >= least) pieces.push(piece)
+      }
+    }
+    return pieces
+  }
 }
+
+/** What is said in each statement that says anything. */
+type PiecesIn = ReadonlyMap<number, readonly Piece[]>
+
+const leastOf = ({ loose }: ReadyWording): number => (loose ? MIN_LOOSE : MIN_COVER)
 
 const NONE: readonly never[] = []
 

@@ -51,11 +51,14 @@ export class Places {
 
   private parted(hits: readonly Hit[]): ReadonlyMap<number, readonly Hit[]> {
     const parted = new Map<number, Hit[]>()
+    // Hits come in the order of the page, those of one statement together.
+    let [statement, there] = [-1, [] as Hit[]]
     for (const hit of hits) {
-      const statement = this.page.statementOf[hit.from]!
-      const there = parted.get(statement)
-      if (there) there.push(hit)
-      else if (statement >= 0) parted.set(statement, [hit])
+      const own = this.page.statementOf[hit.from]!
+      if (own < 0) continue
+      if (own === statement) there.push(hit)
+      else parted.set(own, (there = [hit]))
+      statement = own
     }
     return parted
   }

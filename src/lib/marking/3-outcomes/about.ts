@@ -18,7 +18,9 @@ export class Aboutness {
   constructor(page: ReadPage, points: readonly ReadyPoint[]) {
     this.best = new Float64Array(page.statements.length)
     this.greatest = new Float64Array(page.statements.length)
-    this.masses = points.map((point) => massesOf(page, point))
+    /** By statement the number of the word that it was last counted for. */
+    const seen = new Int32Array(page.statements.length)
+    this.masses = points.map((point) => massesOf(page, point, seen))
     this.shares = points.map((point, p) => {
       const total = wholeOf(point)
       return this.masses[p]!.map((mass) => (total === 0 ? 0 : Math.min(1, mass / total)))
@@ -43,10 +45,10 @@ export class Aboutness {
 
   /** The statement nearest to a point, the first of equals; undefined below `least`. */
   nearest(point: number, least: number): number | undefined {
+    const shares = this.shares[point]!
     let best: number | undefined
-    this.shares[point]!.forEach((share, s) => {
-      if (share >= least && (best === undefined || share > this.shares[point]![best]!)) best = s
-    })
+    for (let s = 0; s < shares.length; s += 1)
+      if (shares[s]! >= least && (best === undefined || shares[s]! > shares[best]!)) best = s
     return best
   }
 }
@@ -57,25 +59,29 @@ function wholeOf(point: ReadyPoint): number {
   return total
 }
 
-function massesOf(page: ReadPage, point: ReadyPoint): Float64Array {
+function massesOf(page: ReadPage, point: ReadyPoint, seen: Int32Array): Float64Array {
   const masses = new Float64Array(page.statements.length)
   const textKeys = new Set(point.textKeys)
+  let count = 0
+  seen.fill(0)
   for (const [key, weight] of point.weights) {
     const inText = textKeys.has(key) ? weight : weight * 0.5
-    const seen = new Set<number>()
-    const add = (statement: number, mass: number) => {
-      if (statement < 0 || seen.has(statement)) return
-      seen.add(statement)
-      masses[statement] = masses[statement]! + mass
+    count += 1
+    const add = (from: string, mass: number) => {
+      for (const posting of page.postings.get(from) ?? NOWHERE) {
+        const statement = page.statementOf[posting.from]!
+        if (statement < 0 || seen[statement] === count) continue
+        seen[statement] = count
+        masses[statement]! += mass
+      }
     }
-    for (const posting of page.postings.get(key) ?? []) add(page.statementOf[posting.from]!, inText)
+    add(key, inText)
     if (!textKeys.has(key)) continue
     for (const { keys, sign } of relatedTo(key)) {
       // An opposite is still about the same thing.
-      if (keys.length > 1) continue
-      for (const posting of page.postings.get(keys[0]!) ?? [])
-        add(page.statementOf[posting.from]!, inText * (sign < 0 ? 0.5 : 0.7))
+      if (keys.length === 1) add(keys[0]!, inText * (sign < 0 ? 0.5 : 0.7))
     }
   }
   return masses
 }
+const NOWHERE: readonly never[] = []

@@ -57,7 +57,10 @@ function statementsWithBoth(open: Case, [one, two]: readonly [Parts, Parts]): St
         [...one[side]!, ...two[side]!].flatMap((wording) => [...open.finder.statementsOf(wording)]),
       ),
   ) as [Set<number>, Set<number>]
-  return open.page.statements.filter(({ index }) => things.has(index) && answers.has(index))
+  return [...things]
+    .filter((s) => answers.has(s))
+    .sort((a, b) => a - b)
+    .map((s) => open.page.statements[s]!)
 }
 
 type Parts = readonly (readonly ReadyWording[])[]

@@ -15,7 +15,7 @@ import { CLASHES } from './thresholds'
 export function rejectedBy(open: Case, index: number): ClashFound | undefined {
   const point = open.topic.points[index]!
   for (const { wording } of point.rejects) {
-    for (const s of open.finder.statementsOf(wording)) {
+    for (const s of open.finder.statementsSaying(wording, CLASHES)) {
       if (open.about.share(index, s) < 0.15) continue
       const statement = open.page.statements[s]!
       for (const piece of open.finder.wordingIn(wording, statement, CLASHES)) {

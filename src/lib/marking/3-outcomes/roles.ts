@@ -105,7 +105,8 @@ export function swappedRoles(
 ): readonly [Hit, Hit] | undefined {
   const { players } = rolesOf(topic, point)
   const { page } = finder
-  const there = players.flatMap((player) => {
+  const there: (Player & { readonly hit: Hit })[] = []
+  for (const player of players) {
     const hit = finder
       .hitsIn(player.unit, assertion.statement)
       .find(
@@ -115,8 +116,8 @@ export function swappedRoles(
           h.from >= assertion.subject.from &&
           h.from < assertion.body.to,
       )
-    return hit ? [{ ...player, hit }] : []
-  })
+    if (hit) there.push({ ...player, hit })
+  }
   if (!there.some((one) => there.some((two) => differs(one, two)))) return undefined
   const placed = there.map((player) => ({
     ...player,

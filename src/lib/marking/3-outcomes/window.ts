@@ -1,6 +1,5 @@
 import { byStatement, type Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
-import type { ReadyPoint } from '../2-ideas/ready'
 import type { Case } from './judge'
 import { tellsRelation } from './reverse'
 import { SAID, SAID_LOOSE } from './thresholds'
@@ -19,6 +18,9 @@ export interface Window {
 
 /** Items of a list may stand this many statements apart. */
 const LIST_REACH = 7
+/** Statements after its first that a window of any other point has at the most. */
+const LONGEST = 2
+const REACH = Math.max(LIST_REACH, LONGEST) + 1
 
 /** The run of statements that says most of the point: most ideas, then the strongest, then the shortest and first. */
 export function bestWindow(
@@ -26,38 +28,50 @@ export function bestWindow(
   index: number,
   claims: readonly Claim[],
 ): Window | undefined {
-  const point = open.topic.points[index]!
+  const { drafted, point } = open.topic.points[index]!
   const found = claims.map(byStatement)
-  const starts = new Set<number>()
-  const gains = gainsOf(point, claims)
-  /** For each statement how much what is found there adds to the value of a window, at the most. */
-  const most = new Map<number, number>()
+  const gains = gainsOf(drafted, claims)
+  const wide = point.any !== undefined
+  /** How much what is found in each statement adds to the value of a window, at the most. */
+  const most = new Float64Array(open.page.statements.length + REACH)
+  const starts: number[] = []
   found.forEach((buckets, c) => {
-    const least = point.drafted ? 0 : leastOf(claims[c]!)
+    const least = drafted ? 0 : leastOf(claims[c]!)
     for (const [s, occurrences] of buckets) {
-      most.set(s, (most.get(s) ?? 0) + gains[c]!)
+      most[s]! += gains[c]!
       if (!occurrences.some(({ strength }) => strength >= least)) continue
-      starts.add(s)
-      if (s > 0) starts.add(s - 1)
+      starts.push(s)
+      if (s > 0) starts.push(s - 1)
     }
   })
-  const wide = point.point.any !== undefined
-  let best: { window: Window; value: number } | undefined
-  for (const s of [...starts].sort((a, b) => a - b)) {
+  const valueOf = ({ cover, count, strength }: Window): number =>
+    drafted ? cover * claims.length : count + strength * STRENGTH_COUNTS
+  /** No window that begins there is worth more. */
+  const atMost = (s: number): number => {
+    let sum = STRENGTH_COUNTS + ROUNDING + aboutness(s)
+    for (let k = s; k <= s + (wide ? LIST_REACH : LONGEST); k += 1) sum += most[k]!
+    return sum
+  }
+  const aboutness = (s: number) => open.about.share(index, s) * 0.3
+
+  let best: { window: Window; value: number; at: number } | undefined
+  const read = (s: number) => {
     for (const [from, to] of wide ? [[s, s + LIST_REACH] as const] : windowsAt(s, open.carried)) {
-      const share = open.about.share(index, s) * 0.3
-      // Most windows have nothing but one idea that stands everywhere: they are not read where they cannot be the best.
-      if (best && atMost(most, from, to) + share < best.value) continue
       const here = found.map((buckets) => inside(buckets, from, to))
       if (!wide && from !== to && contrasts(here)) continue
       const window = readWindow(claims, here, open)
-      const value =
-        (point.drafted
-          ? window.cover * claims.length
-          : window.count + window.strength * STRENGTH_COUNTS) + share
-      const says = window.count > 0 || (point.drafted && window.cover > 0)
-      if (says && (!best || value > best.value)) best = { window, value }
+      const value = valueOf(window) + aboutness(s)
+      const says = window.count > 0 || (drafted && window.cover > 0)
+      const better = !best || value > best.value || (value === best.value && s < best.at)
+      if (says && better) best = { window, value, at: s }
     }
+  }
+  // Most statements have nothing but one idea that stands everywhere. The most promising is read first: then few of the others can be better.
+  const promising = [...new Set(starts)].map((s) => ({ s, bound: atMost(s) }))
+  promising.sort((a, b) => b.bound - a.bound || a.s - b.s)
+  for (const { s, bound } of promising) {
+    if (best && bound < best.value) break
+    read(s)
   }
   return best?.window
 }
@@ -65,7 +79,7 @@ export function bestWindow(
 type Buckets = ReadonlyMap<number, readonly Occurrence[]>
 
 /** What each claim adds to the value of a window, at the most. */
-function gainsOf({ drafted }: ReadyPoint, claims: readonly Claim[]): readonly number[] {
+function gainsOf(drafted: boolean, claims: readonly Claim[]): readonly number[] {
   const whole = wholeOf(claims)
   return claims.map(({ idea }) =>
     drafted ? (whole === 0 ? 0 : ((idea?.weight ?? 1) / whole) * claims.length) : 1,
@@ -75,11 +89,6 @@ function gainsOf({ drafted }: ReadyPoint, claims: readonly Claim[]): readonly nu
 const wholeOf = (claims: readonly Claim[]): number =>
   claims.reduce((sum, { idea }) => sum + (idea?.weight ?? 1), 0)
 
-function atMost(most: ReadonlyMap<number, number>, from: number, to: number): number {
-  let sum = STRENGTH_COUNTS + ROUNDING
-  for (let s = from; s <= to; s += 1) sum += most.get(s) ?? 0
-  return sum
-}
 /** What the strength of what is said adds to the count of it. */
 const STRENGTH_COUNTS = 0.5
 const ROUNDING = 1e-9

@@ -1,10 +1,11 @@
 import { isKnown, isStopWord } from '../lexicon'
+import { once } from '../lexicon/once'
 import { keyOfToken, wordsForMatching } from './phrases'
 
 /** Terms that a student may shorten to their first letters: SA for surface area, STM for short-term memory. */
 export interface Initials {
-  /** The keys of the term that these first letters, in lower case, can only be; [] otherwise. */
-  of(letters: string): readonly string[]
+  /** The keys of the term that these first letters can only be; [] otherwise. */
+  of(typed: string): readonly string[]
 }
 
 const LEAST = 2
@@ -13,19 +14,22 @@ const MOST = 4
 /** `terms`: phrases of the topic. Letters that stand for two terms, or are a word of the topic, stand for neither. */
 export function initialsOf(terms: readonly string[], has: (word: string) => boolean): Initials {
   const found = new Map<string, readonly string[]>()
-  let runs: ReadonlyMap<string, readonly string[]> | undefined
+  const runs = once(() => runsByLetters(terms))
   return {
-    of(letters) {
+    of(typed) {
+      if (typed.length < LEAST || typed.length > MOST) return NONE
+      const letters = typed.toLowerCase()
       const known = found.get(letters)
       if (known) return known
-      // Most pages have no first letters at all, and none has those of every term.
-      runs ??= runsByLetters(terms)
-      const keys = has(letters) ? [] : (onlyOne(runs.get(letters) ?? []) ?? [])
+      const spelt = runs().get(letters)
+      if (!spelt || has(letters)) return NONE
+      const keys = onlyOne(spelt) ?? NONE
       found.set(letters, keys)
       return keys
     },
   }
 }
+const NONE: readonly never[] = []
 
 /** For each group of first letters the runs of words that have them, each once. */
 function runsByLetters(terms: readonly string[]): ReadonlyMap<string, readonly string[]> {

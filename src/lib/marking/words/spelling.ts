@@ -52,7 +52,7 @@ export function vocabularyOf(
 ): Vocabulary {
   const initials = initialsOf(phrases, (word) => terms.has(word))
   const general = generalOf(common)
-  const besides = new Besides([...phrases, ...sentences])
+  const besides = once(() => new Besides([...phrases, ...sentences]))
   const corrections = new Map<string, string | undefined>()
   // Only a word that is none asks for these.
   const own = once(() => {
@@ -103,9 +103,12 @@ export function vocabularyOf(
     slipBeside: (before, word, after) =>
       terms.has(word) || word.length < 4 || isStopWord(word) || isDirectionWord(word)
         ? undefined
-        : besides.find(before, word, after),
+        : besides().find(before, word, after),
     has: (word) => terms.has(word),
-    initials: (typed) => (looksLikeInitials(typed) ? initials.of(typed.toLowerCase()) : []),
+    initials(typed) {
+      const keys = initials.of(typed)
+      return keys.length > 0 && looksLikeInitials(typed) ? keys : NONE
+    },
     pieces(word) {
       if (word.length < 6 || terms.has(word)) return []
       for (let cut = 3; cut <= word.length - 3; cut += 1) {
@@ -116,6 +119,8 @@ export function vocabularyOf(
     },
   }
 }
+
+const NONE: readonly never[] = []
 
 const entriesOf = (words: readonly string[]): Entry[] => words.map((word) => entryOf(word, word))
 
