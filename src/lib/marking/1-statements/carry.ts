@@ -50,7 +50,7 @@ export function carriedSubjects(page: ReadPage): Carried[] {
         // `its resistance`: the possessor is carried, the resistance is new.
         for (const at of pronounsIn(page, range.from, range.to))
           for (const key of subject) carried.push({ at, key })
-        subject = subjectKeys(page, range.from, range.to)
+        subject = subjectKeys(page, afterPlace(page, range.from, range.to), range.to)
         if (!SUBORDINATE.has(page.tokens[range.from]!.text)) main = subject
         continue
       }
@@ -82,6 +82,19 @@ function isHeading(page: ReadPage, statement: Statement): boolean {
     assertion.subject.to > assertion.subject.from &&
     assertion.body.to - assertion.body.from > 1
   return words.length <= 5 && !says
+}
+
+const PLACES = new Set('in on at with for under during by near inside through'.split(' '))
+const ARTICLES = new Set('the a an its their each every all both they it he she'.split(' '))
+
+// `in deep water the waves are long`: the subject comes after the place that it is told of.
+function afterPlace(page: ReadPage, from: number, to: number): number {
+  const first = /^(?:and|but|while|whereas|so)$/.test(page.tokens[from]?.text ?? '')
+    ? from + 1
+    : from
+  if (!PLACES.has(page.tokens[first]?.text ?? '')) return from
+  for (let i = first + 3; i < to; i += 1) if (ARTICLES.has(page.tokens[i]!.text)) return i
+  return from
 }
 
 function subjectKeys(page: ReadPage, from: number, to: number): string[] {

@@ -151,9 +151,12 @@ function isAbout(
   return others > 0 || (o.content >= 2 && share >= 0.45) || (!claim.idea?.loose && share >= 0.65)
 }
 
+/** From this share on a statement is about a point that another has more words of. */
+const ABOUT = 0.4
+
 /**
  * What the point begins with, its subject or its condition, is told rightly beside it, and nothing of it is told that would fit
- * another point better: no other point has as great a share said there, with nothing turned round.
+ * another point better: no other point that the statement is as much about has as great a share said there, with nothing turned round.
  */
 function tellsSubject(
   open: Case,
@@ -169,11 +172,15 @@ function tellsSubject(
   const told = (of: readonly Claim[]) =>
     of.filter((other) => saidIn(other, o.statement)).length / Math.max(1, of.length)
   const own = told(claims)
+  const share = open.about.share(index, o.statement)
+  // Said rightly anywhere it is no slip of the point's own statement.
+  const rightly = claim.occurrences.some((x) => x.sign === 1 && x.strength >= SAID)
   return open.pointsIn[o.statement]!.every((p) => {
     const others = open.claims[p]!
     return (
       p === index ||
       told(others) < own ||
+      (!rightly && share >= ABOUT && open.about.share(p, o.statement) < share) ||
       others.some((other) => !saidIn(other, o.statement) && turnedIn(other, o.statement))
     )
   })
