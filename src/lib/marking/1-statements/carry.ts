@@ -27,6 +27,8 @@ const MOST = 4
 export function carriedSubjects(page: ReadPage): Carried[] {
   const carried: Carried[] = []
   let subject: readonly string[] = []
+  // The same without the place that it was told of: where the next clause has a place of its own.
+  let bare: readonly string[] = []
   let heading: readonly string[] = []
   let object: readonly string[] = []
   for (const statement of page.statements) {
@@ -48,9 +50,11 @@ export function carriedSubjects(page: ReadPage): Carried[] {
       object = subjectKeys(page, body.from, body.to).slice(-2)
       if (!carries && !opensWithCorrection(page.tokens, statement)) {
         // `its resistance`: the possessor is carried, the resistance is new.
+        const own = afterPlace(page, range.from, range.to) > range.from
         for (const at of pronounsIn(page, range.from, range.to))
-          for (const key of subject) carried.push({ at, key })
-        subject = subjectKeys(page, afterPlace(page, range.from, range.to), range.to)
+          for (const key of own ? bare : subject) carried.push({ at, key })
+        bare = subjectKeys(page, afterPlace(page, range.from, range.to), range.to)
+        subject = subjectKeys(page, range.from, range.to)
         if (!SUBORDINATE.has(page.tokens[range.from]!.text)) main = subject
         continue
       }
@@ -65,6 +69,7 @@ export function carriedSubjects(page: ReadPage): Carried[] {
       for (const key of from) carried.push({ at, key })
     }
     subject = main ?? subject
+    if (main) bare = main
   }
   return carried
 }
@@ -87,7 +92,7 @@ function isHeading(page: ReadPage, statement: Statement): boolean {
 const PLACES = new Set('in on at with for under during by near inside through'.split(' '))
 const ARTICLES = new Set('the a an its their each every all both they it he she'.split(' '))
 
-// `in deep water the waves are long`: the subject comes after the place that it is told of.
+// `in deep water the waves are long`: where the subject begins, behind the place that it is told of.
 function afterPlace(page: ReadPage, from: number, to: number): number {
   const first = /^(?:and|but|while|whereas|so)$/.test(page.tokens[from]?.text ?? '')
     ? from + 1

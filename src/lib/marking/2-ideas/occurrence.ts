@@ -65,7 +65,7 @@ export function combined(options: readonly (readonly Piece[])[], page: ReadPage)
         ? pairs.filter(({ one, two, apart }) => !pairs.some((p) => boundNearer(p, one, two, apart)))
         : pairs
     )
-      .map(({ one, two, apart }) => joined(one, two, apart))
+      .map((pair) => acrossThan(pair, page, joined(pair.one, pair.two, pair.apart)))
       .sort((a, b) => b.strength - a.strength)
       .slice(0, MOST)
   }
@@ -114,6 +114,34 @@ function joined(one: Piece, two: Piece, apart: number): Piece {
     bound: one.bound && two.bound,
     content: one.content + two.content,
   }
+}
+
+/** What a thing behind `than` keeps of its strength with a degree of another clause. */
+const OTHER_CLAUSE = 0.6
+
+/** `lumps are larger than powder, so they sink`: a degree of a later clause tells nothing of the thing behind `than`. */
+function acrossThan({ one, two }: Pair, page: ReadPage, whole: Piece): Piece {
+  if (!whole.directional) return whole
+  const [a, b] = [thanBefore(one, page), thanBefore(two, page)]
+  if (a < 0 === b < 0 || !(a >= 0 ? two : one).bound) return whole
+  const clauseOf = ({ at }: Piece) => page.clauseOf[at[0]!.from]
+  return clauseOf(one) === clauseOf(two)
+    ? whole
+    : { ...whole, strength: whole.strength * OTHER_CLAUSE }
+}
+
+/** Tokens behind a `than` that belong to it. */
+const BEHIND_THAN = 4
+
+// Where the `than` stands that the piece comes right behind, -1 for none.
+function thanBefore({ at }: Piece, { tokens, clauseOf }: ReadPage): number {
+  const [first] = at
+  if (!first) return -1
+  for (let i = first.from - 1; i >= Math.max(0, first.from - BEHIND_THAN); i -= 1) {
+    if (clauseOf[i] !== clauseOf[first.from]) return -1
+    if (tokens[i]!.text === 'than') return i
+  }
+  return -1
 }
 
 // Of several places the nearest counts, by however little.

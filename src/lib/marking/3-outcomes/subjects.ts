@@ -72,9 +72,10 @@ export class Subjects {
     // A point without a term of its own (a list, a method) can be spoken of under any subject.
     if (this.termKeys[point]!.size === 0) return false
     const { weights } = this.topic.points[point]!
+    // `neap tide` is not `spring tide`, although both are tides.
     for (const owner of owners) {
-      for (const key of this.termKeys[owner]!)
-        if (weights.has(key) || this.termKeys[point]!.has(key)) return false
+      const apart = [...this.termKeys[owner]!].filter((key) => !this.termKeys[point]!.has(key))
+      if (apart.length === 0 || apart.some((key) => weights.has(key))) return false
     }
     // The term may come last: "…; this is a spit".
     const { subject, body } = this.assertions[a]!

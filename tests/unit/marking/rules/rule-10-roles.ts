@@ -229,4 +229,14 @@ export const examples: readonly RuleExample[] = [
     outcome: 'full',
     why: 'the eater comes after by',
   },
+  {
+    subject: 'sediment',
+    point: {
+      text: 'Fine sand settles more slowly because its grains have a larger surface for their weight.',
+      ideas: ['fine sand + slower / more slowly', 'larger surface'],
+    },
+    says: 'Pebbles have a larger surface than fine sand, so they settle more slowly.',
+    outcome: 'partial',
+    why: 'what follows is said of the pebbles, not of what stands behind than',
+  },
 ]

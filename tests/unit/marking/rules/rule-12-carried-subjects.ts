@@ -207,4 +207,20 @@ export const examples: readonly RuleExample[] = [
     outcome: 'full',
     why: '"its" stays inside the sentence about Venus',
   },
+  {
+    subject: 'tides',
+    point: {
+      text: 'At a spring tide the streams are strong.',
+      ideas: ['"spring tide"', 'stream(s) / current(s)', 'strong + streams / currents'],
+    },
+    others: [
+      {
+        text: 'At a neap tide the streams are weak.',
+        ideas: ['"neap tide"', 'stream(s) / current(s)', 'weak + streams / currents'],
+      },
+    ],
+    says: 'At a spring tide the streams are weak, and at a neap tide they are strong.',
+    outcome: 'contradicted',
+    why: 'they are the streams, at the tide that the clause names itself',
+  },
 ]
