@@ -93,16 +93,25 @@ export const test = base.extend<{ quiet: void }>({
   ],
 })
 
+/** The rules of axe whose answer depends on the colours. In a second scheme, on a page as it stands, no other one can find anything new. */
+const OF_COLOURS = ['color-contrast', 'link-in-text-block']
+
+/** What axe looks for: all that is on by itself, but for what is named. At another width no colour is another one. */
+type Look = 'all' | 'colours' | 'all but colours' | { readonly tags: readonly string[] }
+
 /** No violations of WCAG 2.2 AA or of axe's best practices on the page as it stands. */
-export async function expectNoViolations(page: Page): Promise<void> {
-  const found = await violations(page)
+export async function expectNoViolations(page: Page, look: Look = 'all'): Promise<void> {
+  const found = await violations(page, look)
   // A colour may still be on its way: what is a violation is one the second time as well.
-  if (found.length > 0) expect(await violations(page)).toEqual([])
+  if (found.length > 0) expect(await violations(page, look)).toEqual([])
 }
 
-async function violations(page: Page): Promise<string[]> {
+export async function violations(page: Page, look: Look): Promise<string[]> {
   // The app has no frames: run in the page itself, axe finds the same in a quarter of the time, most of it on long pages.
   const axe = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
+  if (look === 'colours') axe.withRules(OF_COLOURS)
+  else if (look === 'all but colours') axe.disableRules(OF_COLOURS)
+  else if (look !== 'all') axe.withTags([...look.tags])
   const { violations } = await axe.analyze()
   return violations.map(
     ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join('; ')}`,
@@ -123,11 +132,23 @@ export async function expectNoSideways(page: Page): Promise<void> {
 /** As it stands: nothing sticks out, and no violation by day or by night. The page is left in the scheme that it was in. */
 export async function expectSound(page: Page): Promise<void> {
   await expectNoSideways(page)
-  for (const colorScheme of ['dark', 'light'] as const) {
-    await page.emulateMedia({ colorScheme })
-    await expectNoViolations(page)
-  }
+  await page.emulateMedia({ colorScheme: 'dark' })
+  await expectNoViolations(page)
+  await page.emulateMedia({ colorScheme: 'light' })
+  await expectNoViolations(page, 'colours')
   await page.emulateMedia({ colorScheme: null })
+}
+
+/** The same at each of these widths; the page is left at the first. */
+export async function expectSoundAt(page: Page, widths: readonly number[]): Promise<void> {
+  const [first = 0, ...others] = widths
+  for (const width of others) {
+    await page.setViewportSize({ width, height: 900 })
+    await expectNoSideways(page)
+    await expectNoViolations(page, 'all but colours')
+  }
+  await page.setViewportSize({ width: first, height: 900 })
+  await expectSound(page)
 }
 
 export const writingPage = (page: Page) => page.getByRole('textbox', { name: 'Your page' })

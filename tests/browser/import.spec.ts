@@ -1,7 +1,14 @@
 /** From a file of another program to a marked check; and what is brought that cannot be used. */
 import { readFileSync } from 'node:fs'
 import type { Page } from '@playwright/test'
-import { expect, expectNoSideways, expectNoViolations, test, writingPage } from './app'
+import {
+  expect,
+  expectNoSideways,
+  expectNoViolations,
+  expectSoundAt,
+  test,
+  writingPage,
+} from './app'
 import { expectKept } from './records'
 
 const fixture = (name: string) => `tests/fixtures/import/${name}`
@@ -23,42 +30,42 @@ async function sound(page: Page): Promise<void> {
   await expectNoViolations(page)
 }
 
-for (const width of [390, 1440])
-  test(`from a PDF to a marked check, ${width} px`, async ({ page }) => {
-    await page.setViewportSize({ width, height: 844 })
-    await bring(page, fixture('coast.pdf'))
-    await expect(page.getByText('Page 1 of 3')).toBeVisible()
-    await sound(page)
-    await page.getByRole('button', { name: 'Read these 3 pages' }).click()
-    await expect(draft(page)).toBeVisible()
-    await expect(row(page, '3.1.2 Backwash runs straight down')).toBeVisible()
-    await sound(page)
+test('from a PDF to a marked check, sound on a phone and on a wide screen', async ({ page }) => {
+  const sound = () => expectSoundAt(page, [390, 1440])
+  await page.setViewportSize({ width: 390, height: 844 })
+  await bring(page, fixture('coast.pdf'))
+  await expect(page.getByText('Page 1 of 3')).toBeVisible()
+  await sound()
+  await page.getByRole('button', { name: 'Read these 3 pages' }).click()
+  await expect(draft(page)).toBeVisible()
+  await expect(row(page, '3.1.2 Backwash runs straight down')).toBeVisible()
+  await sound()
 
-    // Dropped, taken back, retitled, split: nothing of it is a syllabus yet.
-    await row(page, '3.1.2 Backwash').press('Delete')
-    await expect(row(page, 'Left out: Backwash')).toBeVisible()
-    await page.keyboard.press('Control+z')
-    await expect(row(page, '3.1.2 Backwash')).toBeVisible()
-    await expect(row(page, 'Left out: Backwash')).toHaveCount(0)
-    await row(page, '3.1 Longshore drift').click()
-    await page.getByLabel('Title', { exact: true }).last().fill('Drift along the shore')
-    await sound(page)
-    await page.getByRole('button', { name: 'Close', exact: true }).click()
-    await expect(row(page, '3.1 Drift along the shore')).toBeFocused()
+  // Dropped, taken back, retitled, split: nothing of it is a syllabus yet.
+  await row(page, '3.1.2 Backwash').press('Delete')
+  await expect(row(page, 'Left out: Backwash')).toBeVisible()
+  await page.keyboard.press('Control+z')
+  await expect(row(page, '3.1.2 Backwash')).toBeVisible()
+  await expect(row(page, 'Left out: Backwash')).toHaveCount(0)
+  await row(page, '3.1 Longshore drift').click()
+  await page.getByLabel('Title', { exact: true }).last().fill('Drift along the shore')
+  await sound()
+  await page.getByRole('button', { name: 'Close', exact: true }).click()
+  await expect(row(page, '3.1 Drift along the shore')).toBeFocused()
 
-    await expectKept(page, 'import', 'Drift along the shore')
-    await page.reload()
-    await page.getByRole('button', { name: 'Go on with the draft' }).click()
-    await expect(row(page, '3.1 Drift along the shore')).toBeVisible()
+  await expectKept(page, 'import', 'Drift along the shore')
+  await page.reload()
+  await page.getByRole('button', { name: 'Go on with the draft' }).click()
+  await expect(row(page, '3.1 Drift along the shore')).toBeVisible()
 
-    await page.getByRole('button', { name: 'Keep this syllabus' }).click()
-    await expect(page.getByRole('heading', { name: 'Coasts is kept.' })).toBeFocused()
-    await sound(page)
-    await page.getByRole('link', { name: 'Check yourself on 3.1 Drift along the shore' }).click()
-    await writingPage(page).fill('Backwash runs straight down the beach under gravity.')
-    await page.keyboard.press('Control+Enter')
-    await expect(page.getByText('1 of 3 points full', { exact: false }).first()).toBeVisible()
-  })
+  await page.getByRole('button', { name: 'Keep this syllabus' }).click()
+  await expect(page.getByRole('heading', { name: 'Coasts is kept.' })).toBeFocused()
+  await sound()
+  await page.getByRole('link', { name: 'Check yourself on 3.1 Drift along the shore' }).click()
+  await writingPage(page).fill('Backwash runs straight down the beach under gravity.')
+  await page.keyboard.press('Control+Enter')
+  await expect(page.getByText('1 of 3 points full', { exact: false }).first()).toBeVisible()
+})
 
 test('by the keyboard alone: open, split, join, move, renumber', async ({ page }) => {
   await bring(page, fixture('coast-libreoffice.docx'))
@@ -124,7 +131,7 @@ const half = (name: string) => {
 }
 const wide = Buffer.from('\ufeff1.1 Wellen erreichen den Strand schräg.', 'utf16le')
 
-for (const [what, file, says] of [
+const REFUSED = [
   ['a PDF with a password', fixture('encrypted.pdf'), /locked with a password/],
   ['a PDF that is noise', bytes('x.pdf', Buffer.from('%PDF-1.7\nnoise')), /This PDF is damaged/],
   ['half a Word file', bytes('x.docx', half('coast.docx')), /Word file is damaged/],
@@ -138,14 +145,19 @@ for (const [what, file, says] of [
     /row 5002|more than 5000 rows/,
   ],
   ['half a package', bytes('x.json', Buffer.from('{ "CFDocument": {')), /not complete JSON/],
-] as const)
-  test(`${what} is refused in words, and nothing is kept`, async ({ page }) => {
-    await bring(page, file)
-    await expect(page.getByRole('alert').filter({ hasText: says })).toBeVisible()
-    await expectNoViolations(page)
-    await page.reload()
-    await expect(page.getByRole('button', { name: 'Go on with the draft' })).toHaveCount(0)
-  })
+] as const
+
+test('what cannot be read is refused in words, and nothing of it is kept', async ({ page }) => {
+  for (const [what, file, says] of REFUSED)
+    await test.step(what, async () => {
+      await bring(page, file)
+      await expect(page.getByRole('alert').filter({ hasText: says })).toBeVisible()
+      await expectNoViolations(page)
+      await page.reload()
+      await expect(page.getByLabel('Open a syllabus file')).toBeEnabled()
+      await expect(page.getByRole('button', { name: 'Go on with the draft' })).toHaveCount(0)
+    })
+})
 
 test('a scanned PDF says what it is and what to do', async ({ page }) => {
   await bring(page, fixture('scanned.pdf'))

@@ -16,8 +16,6 @@ interface Stop {
 /** Faults, in words; the focus ends where it began, as far as the page lets it. */
 export async function faultsOfKeyboard(page: Page): Promise<string[]> {
   const expected = await page.evaluate(markStops)
-  const faults: string[] = []
-  let last = -1
   await page.evaluate(() => {
     ;(document.activeElement as HTMLElement | null)?.blur()
     // The next Tab begins at the top, whatever was clicked before.
@@ -29,30 +27,57 @@ export async function faultsOfKeyboard(page: Page): Promise<string[]> {
     top.prepend(start)
     start.focus()
   })
-  for (let i = 0; i < Math.min(expected, MOST_STOPS); i += 1) {
-    await page.keyboard.press('Tab')
-    let stop = await page.evaluate(stopNow)
-    // A date is several stops in one field: day, month, year, and its calendar.
-    for (let inner = 0; stop.at === last && stop.isDate && inner < 4; inner += 1) {
-      await page.keyboard.press('Tab')
-      stop = await page.evaluate(stopNow)
-    }
-    if (stop.at < 0) {
-      faults.push(`stop ${i + 1} is on nothing that was expected: ${stop.name}`)
+  const faults = faultsOf(await tabThrough(page, Math.min(expected, MOST_STOPS)), expected)
+  await page.evaluate(() => document.getElementById('tab-start')?.remove())
+  return faults
+}
+
+/** Where Tab leads, one after the other, `stops` of them. */
+async function tabThrough(page: Page, stops: number): Promise<Stop[]> {
+  await page.evaluate(noteStops)
+  const session = await page.context().newCDPSession(page)
+  const key = { key: 'Tab', code: 'Tab', windowsVirtualKeyCode: 9 }
+  const press = () => [
+    session.send('Input.dispatchKeyEvent', { type: 'rawKeyDown', ...key }),
+    session.send('Input.dispatchKeyEvent', { type: 'keyUp', ...key }),
+  ]
+  let met: Stop[] = []
+  // A date is several stops in one field: day, month, year, and its calendar.
+  for (let pressed = 0, lacking = stops; lacking > 0 && pressed < stops * 5; pressed += lacking) {
+    // All at once: they are answered in order, and nobody waits for each.
+    await Promise.all(Array.from({ length: lacking }, press).flat())
+    met = (await page.evaluate(() => (globalThis as unknown as Noting).stopsMet)).filter(
+      ({ at, isDate }, i, all) => !isDate || all[i - 1]?.at !== at,
+    )
+    lacking = stops - met.length
+  }
+  await session.detach()
+  return met
+}
+
+function faultsOf(met: readonly Stop[], expected: number): string[] {
+  const faults: string[] = []
+  let last = -1
+  for (const [i, { at, name, ring, seen }] of met.entries()) {
+    if (at < 0) {
+      faults.push(`stop ${i + 1} is on nothing that was expected: ${name}`)
       break
     }
-    if (stop.at <= last) {
-      faults.push(`${stop.name} comes after what stands below it, or again`)
+    if (at <= last) {
+      faults.push(`${name} comes after what stands below it, or again`)
       break
     }
-    last = stop.at
-    if (!stop.ring) faults.push(`${stop.name} has no ring`)
-    if (!stop.seen) faults.push(`${stop.name} is out of sight or covered`)
+    last = at
+    if (!ring) faults.push(`${name} has no ring`)
+    if (!seen) faults.push(`${name} is out of sight or covered`)
   }
   if (expected <= MOST_STOPS && last !== expected - 1 && faults.length === 0)
     faults.push(`${expected - 1 - last} stops were not reached`)
-  await page.evaluate(() => document.getElementById('tab-start')?.remove())
   return faults
+}
+
+interface Noting {
+  stopsMet: Stop[]
 }
 
 /** Numbers the stops of the page in document order, one for each group of radio buttons; gives how many there are. */
@@ -80,29 +105,47 @@ function markStops(): number {
   return stops.length
 }
 
-function stopNow(): Stop {
-  const one = document.activeElement as HTMLElement
-  const ringed = (element: Element | null): boolean => {
-    const { outlineStyle, outlineWidth } = element
-      ? getComputedStyle(element)
-      : { outlineStyle: 'none', outlineWidth: '0' }
-    return outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2
-  }
-  // A field and its button may have one ring round both. On the page that is written on, the margin line changes its colour.
-  const margin =
-    one.matches('textarea') && getComputedStyle(one).backgroundImage.includes('linear-gradient')
-  const box = one.getBoundingClientRect()
-  const x = Math.max(box.left, 0) + Math.min(box.width / 2, 20)
-  const y = Math.max(box.top, 0) + Math.min(box.height / 2, 10)
-  const top = box.width > 0 ? document.elementFromPoint(x, y) : null
-  const covered =
-    top === null || !(one.contains(top) || top.contains(one) || top.closest('label')?.contains(one))
-  const name = (one.getAttribute('aria-label') ?? one.textContent ?? '').trim().replace(/\s+/g, ' ')
-  return {
-    at: Number(one.dataset.stop ?? -1),
-    name: `${one.tagName.toLowerCase()} “${name.slice(0, 40) || one.id}”`,
-    isDate: one instanceof HTMLInputElement && one.type === 'date',
-    ring: ringed(one) || ringed(one.parentElement) || margin,
-    seen: !covered,
+/** From now on each Tab notes where it led, when it is let go: by then the stop has the focus and is scrolled to. */
+function noteStops(): void {
+  const world = globalThis as unknown as Noting & { noting?: AbortController }
+  world.stopsMet = []
+  world.noting?.abort()
+  world.noting = new AbortController()
+  addEventListener(
+    'keyup',
+    ({ key }) => {
+      if (key === 'Tab') world.stopsMet.push(stopNow())
+    },
+    { capture: true, signal: world.noting.signal },
+  )
+
+  function stopNow(): Stop {
+    const one = document.activeElement as HTMLElement
+    const ringed = (element: Element | null): boolean => {
+      const { outlineStyle, outlineWidth } = element
+        ? getComputedStyle(element)
+        : { outlineStyle: 'none', outlineWidth: '0' }
+      return outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2
+    }
+    // A field and its button may have one ring round both. On the page that is written on, the margin line changes its colour.
+    const margin =
+      one.matches('textarea') && getComputedStyle(one).backgroundImage.includes('linear-gradient')
+    const box = one.getBoundingClientRect()
+    const x = Math.max(box.left, 0) + Math.min(box.width / 2, 20)
+    const y = Math.max(box.top, 0) + Math.min(box.height / 2, 10)
+    const top = box.width > 0 ? document.elementFromPoint(x, y) : null
+    const covered =
+      top === null ||
+      !(one.contains(top) || top.contains(one) || top.closest('label')?.contains(one))
+    const name = (one.getAttribute('aria-label') ?? one.textContent ?? '')
+      .trim()
+      .replace(/\s+/g, ' ')
+    return {
+      at: Number(one.dataset.stop ?? -1),
+      name: `${one.tagName.toLowerCase()} “${name.slice(0, 40) || one.id}”`,
+      isDate: one instanceof HTMLInputElement && one.type === 'date',
+      ring: ringed(one) || ringed(one.parentElement) || margin,
+      seen: !covered,
+    }
   }
 }

@@ -85,19 +85,13 @@ test('while text is typed', async ({ profile, baseURL }) => {
   const random = numbers(SEED)
   const lost: number[] = []
   let typed = ''
-  for (let round = 0; round <= KILLS; round += 1) {
-    const { page, kill } = await profile.start()
-    await page.goto(home(baseURL))
-    if (round === 0) await kept(page, history)
-    expectWhole(await kept(page), history)
-    await openPage(page, baseURL)
-    // What was lost is typed again: the text goes on from what is there.
-    const there = await writingPage(page).inputValue()
-    expect(typed.startsWith(there)).toBe(true)
-    if (round === KILLS) break
-
+  let running = await profile.start()
+  await running.page.goto(home(baseURL))
+  await kept(running.page, history)
+  await openPage(running.page, baseURL)
+  for (let round = 0; round < KILLS; round += 1) {
+    const { page, kill } = running
     const sentMs: number[] = []
-    typed = there
     const began = typed.length
     let over = false
     const killed = after(300 + random() * 4_000).then(async () => {
@@ -119,15 +113,16 @@ test('while text is typed', async ({ profile, baseURL }) => {
       await after(20 + random() * 60).catch(() => undefined)
     }
     const killedMs = await killed
-    // The process is gone: what the next one finds is what was kept.
-    const next = await profile.start()
-    await openPage(next.page, baseURL)
-    const found = await writingPage(next.page).inputValue()
+    // The process is gone: what the next one finds is what was kept. What was lost is typed again: the text goes on from there.
+    running = await profile.start()
+    await running.page.goto(home(baseURL))
+    expectWhole(await kept(running.page), history)
+    await openPage(running.page, baseURL)
+    const found = await writingPage(running.page).inputValue()
     expect(typed.startsWith(found) || found.startsWith(typed)).toBe(true)
     const firstLost = sentMs[found.length - began]
     lost.push(firstLost === undefined ? 0 : killedMs - firstLost)
-    await next.kill()
-    if (found.length > typed.length) typed = found
+    typed = found
   }
   const worst = Math.max(...lost)
   told('Killed while typing', { kills: lost.length, worstLossMs: worst, damaged: 0, lost })
@@ -155,11 +150,12 @@ test('while a check is being kept: both the check and the end of its draft, or n
     await page.getByRole('button', { name: 'Stop and mark' }).click({ noWaitAfter: true })
   }
 
-  // The first is not killed: it says how long it takes on this machine.
+  let running = await profile.start()
+  await running.page.goto(home(baseURL))
+  await kept(running.page, history)
+  // The first time it is not killed before it is done: that says how long it takes on this machine.
   for (let round = 0; round <= kills; round += 1) {
-    const { page, kill } = await profile.start()
-    await page.goto(home(baseURL))
-    if (round === 0) await kept(page, history)
+    const { page, kill } = running
     await press(page, textOf(round))
     const pressedMs = Date.now()
     if (round === 0) {
@@ -168,9 +164,9 @@ test('while a check is being kept: both the check and the end of its draft, or n
     } else await after(random() * usualMs * 1.1)
     await kill()
 
-    const next = await profile.start()
-    await next.page.goto(home(baseURL))
-    const now = await kept(next.page)
+    running = await profile.start()
+    await running.page.goto(home(baseURL))
+    const now = await kept(running.page)
     expectWhole(now, before)
     const known = new Set(before.map(([key]) => key))
     const fresh = [...now].filter(([key]) => /^(?:check|page)\//.test(key) && !known.has(key))
@@ -184,7 +180,6 @@ test('while a check is being kept: both the check and the end of its draft, or n
       expect(draft).toBeUndefined()
     }
     before = [...before, ...fresh]
-    await next.kill()
   }
   told('Killed while a check was kept', { kills, ...found, damaged: 0 })
 })
@@ -214,10 +209,11 @@ test('while a backup is restored: all of it or nothing', async ({ profile, baseU
   let usualMs = 0
   const found = { before: 0, after: 0 }
 
+  let running = await profile.start()
+  await running.page.goto(home(baseURL))
+  await kept(running.page, history)
   for (let round = 0; round <= kills; round += 1) {
-    const { page, kill } = await profile.start()
-    await page.goto(home(baseURL))
-    if (round === 0) await kept(page, history)
+    const { page, kill } = running
     await page.goto(`${baseURL}/data`)
     const undo = page.getByRole('button', { name: 'Undo the last restore' })
     await expect(page.getByText('marked pages', { exact: false })).toBeVisible()
@@ -234,9 +230,9 @@ test('while a backup is restored: all of it or nothing', async ({ profile, baseU
     } else await after(random() * usualMs)
     await kill()
 
-    const next = await profile.start()
-    await next.page.goto(home(baseURL))
-    const now = await kept(next.page)
+    running = await profile.start()
+    await running.page.goto(home(baseURL))
+    const now = await kept(running.page)
     expectWhole(now, history)
     const came = coming.filter((key) => now.has(key)).length
     expect([0, coming.length]).toContain(came)
@@ -244,14 +240,13 @@ test('while a backup is restored: all of it or nothing', async ({ profile, baseU
     found[came > 0 ? 'after' : 'before'] += 1
     // Undone, it is as it was: the next round begins from there.
     if (came > 0) {
-      await next.page.goto(`${baseURL}/data`)
-      await next.page.getByRole('button', { name: 'Undo the last restore' }).click()
-      await expect(next.page.getByText('Undone:', { exact: false })).toBeVisible()
-      const undone = await kept(next.page)
+      await running.page.goto(`${baseURL}/data`)
+      await running.page.getByRole('button', { name: 'Undo the last restore' }).click()
+      await expect(running.page.getByText('Undone:', { exact: false })).toBeVisible()
+      const undone = await kept(running.page)
       expect(coming.filter((key) => undone.has(key))).toEqual([])
       expectWhole(undone, history)
     }
-    await next.kill()
   }
   told('Killed while a backup was restored', { kills, ...found, damaged: 0 })
 })

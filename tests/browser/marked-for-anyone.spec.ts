@@ -1,7 +1,7 @@
 /** The marked page for who hears it, sees other colours, has the system's own colours, or has only a keyboard. */
 import type { Page } from '@playwright/test'
 import { PNG } from 'pngjs'
-import { changeMark, expect, markWord, test, topic, writeAndMark } from './app'
+import { changeMark, expect, expectMarked, markWord, test, topic, writeAndMark } from './app'
 import { EVERY_MARK } from './states'
 
 const WORDS = {
@@ -62,17 +62,18 @@ async function spokenNotes(page: Page): Promise<Spoken[]> {
   })
 }
 
-for (const [what, width] of [
-  ['beside the page', 1280],
-  ['under its statement', 390],
-] as const)
-  test(`read aloud, each point is told with its mark and its words, ${what}`, async ({ page }) => {
+test('read aloud, each point is told with its mark and its words, under its statement and beside the page; a change too', async ({
+  page,
+}) => {
+  await writeAndMark(page, EVERY_MARK)
+  const marks = await keptMarks(page)
+  // The page has every mark on it: what is said of none of them could not fail.
+  for (const outcome of OUTCOMES)
+    expect(marks.filter((mark) => mark.outcome === outcome).length, outcome).toBeGreaterThan(0)
+  for (const width of [390, 1280]) {
     await page.setViewportSize({ width, height: 800 })
-    await writeAndMark(page, EVERY_MARK)
-    const marks = await keptMarks(page)
-    // The page has every mark on it: what is said of none of them could not fail.
-    for (const outcome of OUTCOMES)
-      expect(marks.filter((mark) => mark.outcome === outcome).length, outcome).toBeGreaterThan(0)
+    await page.reload()
+    await expectMarked(page)
     const notes = await spokenNotes(page)
     expect(notes.map(({ name }) => name).sort()).toEqual(
       topic.points.map(({ ref }) => `Point ${ref}`).sort(),
@@ -89,14 +90,10 @@ for (const [what, width] of [
       if (outcome === 'partial') expect(says, ref).toContain('not said:')
       if (outcome === 'contradicted') expect(says, ref).toMatch(/You wrote “.+”/)
     }
-    // The score in words, before any point.
-    await expect(
-      page.getByText(/^\d+ of 12 points full; .*\d+ missed; .*opposite\.$/),
-    ).toBeVisible()
-  })
+  }
+  // The score in words, before any point.
+  await expect(page.getByText(/^\d+ of 12 points full; .*\d+ missed; .*opposite\.$/)).toBeVisible()
 
-test('a changed mark is told, and what is on the page is told by its links', async ({ page }) => {
-  await writeAndMark(page, EVERY_MARK)
   const mark = await changeMark(page, '2.6')
   await expect(page.getByRole('article').getByRole('status')).toHaveText(
     new RegExp(`^Point 2\\.6: ${mark}, your mark\\. \\d+ of 12 points full`),
@@ -143,14 +140,14 @@ function apart(a: Ink, b: Ink): number {
   return either === 0 ? 0 : one / either
 }
 
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`the marks are shapes that stay apart with fewer colours, ${colorScheme}`, async ({
-    page,
-  }) => {
+test('the marks are shapes that stay apart with fewer colours; in the system’s own nothing is told by a background alone', async ({
+  page,
+}) => {
+  await writeAndMark(page, EVERY_MARK)
+  const session = await page.context().newCDPSession(page)
+  const key = page.getByRole('list', { name: 'The marks' })
+  for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme })
-    await writeAndMark(page, EVERY_MARK)
-    const session = await page.context().newCDPSession(page)
-    const key = page.getByRole('list', { name: 'The marks' })
     for (const type of VISIONS) {
       await session.send('Emulation.setEmulatedVisionDeficiency', { type })
       const shapes: { name: string; ink: Ink }[] = []
@@ -171,11 +168,10 @@ for (const colorScheme of ['light', 'dark'] as const)
         }),
       )
     }
-  })
+  }
+  await session.send('Emulation.setEmulatedVisionDeficiency', { type: 'none' })
 
-test('in the system’s own colours nothing is told by a background alone', async ({ page }) => {
   await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark' })
-  await writeAndMark(page, EVERY_MARK)
   const css = (locator: ReturnType<Page['locator']>, property: string) =>
     locator.evaluate((one, name) => getComputedStyle(one).getPropertyValue(name), property)
   const paper = await css(page.locator('body'), 'background-color')

@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
 import papa from 'papaparse'
-import { expect, expectNoSideways, expectNoViolations, test, topic } from './app'
+import { expect, expectNoSideways, expectSoundAt, test, topic } from './app'
 import { expectKept, putRecords } from './records'
 
 const title = topic.title
@@ -41,39 +41,29 @@ async function logOne(page: Page, words = 'Forgot the wind.'): Promise<void> {
   await expect(told(page)).toContainText('Logged: Harbour mock, question 3 (b)')
 }
 
-for (const [width, colorScheme] of [
-  [390, 'dark'],
-  [1440, 'light'],
-] as const) {
-  test.describe(`${width} px, ${colorScheme}`, () => {
-    test.use({ viewport: { width, height: 900 }, colorScheme })
+test('a question is logged, told, and leads to what to do', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 900 })
+  await page.goto('/papers')
+  await expect(page.getByRole('button', { name: 'Log a question or a paper' })).toBeVisible()
+  await expectSoundAt(page, [390, 1440])
+  await begin(page)
+  await page.getByRole('button', { name: 'Log it' }).click()
+  await expect(page.getByRole('alert')).toContainText('Nothing is logged yet')
+  await expect(page.getByLabel('Paper', { exact: true })).toBeFocused()
+  await expectSoundAt(page, [390, 1440])
 
-    test('a question is logged, told, and leads to what to do', async ({ page }) => {
-      await page.goto('/papers')
-      await expect(page.getByRole('button', { name: 'Log a question or a paper' })).toBeVisible()
-      await expectNoViolations(page)
-      await begin(page)
-      await page.getByRole('button', { name: 'Log it' }).click()
-      await expect(page.getByRole('alert')).toContainText('Nothing is logged yet')
-      await expect(page.getByLabel('Paper', { exact: true })).toBeFocused()
-      await expectNoViolations(page)
-      await expectNoSideways(page)
-
-      await logOne(page)
-      await expect(page.getByText('2 of 4.5 marks in 1 question of 1 paper.')).toBeVisible()
-      const lost = page.getByRole('region', { name: 'Marks lost by topic' }).last()
-      await expect(lost.getByRole('row', { name: title })).toContainText('2.5')
-      await expect(lost.getByRole('link', { name: /^Drill/ })).toHaveAttribute('href', /\/drill\?/)
-      await expect(lost.getByRole('link', { name: /^Sheet/ })).toHaveAttribute(
-        'href',
-        /\/sheet\?.*points=/,
-      )
-      await expect(page.getByRole('row', { name: /Known, but left out/ })).toContainText('1')
-      await expectNoViolations(page)
-      await expectNoSideways(page)
-    })
-  })
-}
+  await logOne(page)
+  await expect(page.getByText('2 of 4.5 marks in 1 question of 1 paper.')).toBeVisible()
+  const lost = page.getByRole('region', { name: 'Marks lost by topic' }).last()
+  await expect(lost.getByRole('row', { name: title })).toContainText('2.5')
+  await expect(lost.getByRole('link', { name: /^Drill/ })).toHaveAttribute('href', /\/drill\?/)
+  await expect(lost.getByRole('link', { name: /^Sheet/ })).toHaveAttribute(
+    'href',
+    /\/sheet\?.*points=/,
+  )
+  await expect(page.getByRole('row', { name: /Known, but left out/ })).toContainText('1')
+  await expectSoundAt(page, [390, 1440])
+})
 
 test('a whole paper is logged in one go, and taken back in one go', async ({ page }) => {
   await begin(page)

@@ -1,10 +1,10 @@
-/** The whole path of a student, at three widths, each page of it sound; anyone.spec.ts has every page and state in both themes. */
+/** The whole path of a student on a phone, each page of it sound at three widths; anyone.spec.ts has every page and state. */
 import type { Page } from '@playwright/test'
 import {
   changeMark,
   expect,
   expectMarked,
-  expectSound,
+  expectSoundAt,
   markWord,
   pointNote,
   someOfIt,
@@ -14,52 +14,43 @@ import {
   writingPage,
 } from './app'
 
-const SCREENS = [
-  { viewport: { width: 390, height: 844 }, colorScheme: 'light' },
-  { viewport: { width: 820, height: 1180 }, colorScheme: 'dark' },
-  { viewport: { width: 1440, height: 900 }, colorScheme: 'light' },
-] as const
+const WIDTHS = [390, 820, 1440] as const
 
-for (const { viewport, colorScheme } of SCREENS) {
-  test.describe(`${viewport.width} px, ${colorScheme}`, () => {
-    test.use({ viewport, colorScheme })
+test('from the front page to a second check beside the first', async ({ page }) => {
+  await page.setViewportSize({ width: WIDTHS[0], height: 900 })
+  await page.goto('/')
+  await page.getByText(/other topics of Shoreline Science/).click()
+  await expectSoundAt(page, WIDTHS)
+  await page.getByRole('link', { name: `Check ${topic.title}`, exact: true }).click()
 
-    test('from the front page to a second check beside the first', async ({ page }) => {
-      await page.goto('/')
-      await page.getByText(/other topics of Shoreline Science/).click()
-      await expectSound(page)
-      await page.getByRole('link', { name: `Check ${topic.title}`, exact: true }).click()
+  await expect(writingPage(page)).toBeFocused()
+  await expectNoPointInDocument(page)
+  await writingPage(page).fill(someOfIt)
+  await expectSoundAt(page, WIDTHS)
+  await page.getByRole('button', { name: 'Stop and mark' }).click()
 
-      await expect(writingPage(page)).toBeFocused()
-      await expectNoPointInDocument(page)
-      await writingPage(page).fill(someOfIt)
-      await expectSound(page)
-      await page.getByRole('button', { name: 'Stop and mark' }).click()
+  await expectMarked(page)
+  for (const { ref } of topic.points) await expect(pointNote(page, ref)).toBeVisible()
+  await expectSoundAt(page, WIDTHS)
+  const { ref } = topic.points[0]!
+  const mark = await changeMark(page, ref)
+  await markWord(page, ref).click()
+  await expectSoundAt(page, WIDTHS)
+  await page.reload()
+  await expect(markWord(page, ref)).toContainText(new RegExp(`^\\s*${mark}`, 'i'))
 
-      await expectMarked(page)
-      for (const { ref } of topic.points) await expect(pointNote(page, ref)).toBeVisible()
-      await expectSound(page)
-      const { ref } = topic.points[0]!
-      const mark = await changeMark(page, ref)
-      await markWord(page, ref).click()
-      await expectSound(page)
-      await page.reload()
-      await expect(markWord(page, ref)).toContainText(new RegExp(`^\\s*${mark}`, 'i'))
-
-      await writeAndMark(page, topic.points.map(({ text }) => text).join('\n'))
-      await page.getByRole('link', { name: 'How this topic is going' }).click()
-      await expect(page.getByRole('heading', { level: 1, name: topic.title })).toBeVisible()
-      const checks = page
-        .locator('section')
-        .filter({ has: page.getByRole('heading', { name: 'Checks' }) })
-      await expect(checks.getByRole('listitem')).toHaveCount(2)
-      await expect(checks.getByRole('link')).toHaveCount(2)
-      await expectSound(page)
-      await checks.getByRole('link').first().click()
-      await expectMarked(page)
-    })
-  })
-}
+  await writeAndMark(page, topic.points.map(({ text }) => text).join('\n'))
+  await page.getByRole('link', { name: 'How this topic is going' }).click()
+  await expect(page.getByRole('heading', { level: 1, name: topic.title })).toBeVisible()
+  const checks = page
+    .locator('section')
+    .filter({ has: page.getByRole('heading', { name: 'Checks' }) })
+  await expect(checks.getByRole('listitem')).toHaveCount(2)
+  await expect(checks.getByRole('link')).toHaveCount(2)
+  await expectSoundAt(page, WIDTHS)
+  await checks.getByRole('link').first().click()
+  await expectMarked(page)
+})
 
 test('Control and Enter stops and marks, from the middle of the page', async ({ page }) => {
   await page.goto(topic.check)

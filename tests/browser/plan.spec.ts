@@ -3,10 +3,11 @@ import { readFileSync } from 'node:fs'
 import ICAL from 'ical.js'
 import type { Page } from '@playwright/test'
 import { expect, expectSound, test } from './app'
+import { putRecords } from './records'
 
 const TODAY = '2027-03-10T15:00:00Z'
 
-/** A syllabus of many topics, with settings, opened as a backup. */
+/** A syllabus of many topics, with settings. */
 async function bring(page: Page, topics: number, settings: object): Promise<void> {
   const syllabus = {
     format: 1,
@@ -32,25 +33,11 @@ async function bring(page: Page, topics: number, settings: object): Promise<void
     ratings: [],
     ...settings,
   }
-  const records = {
-    check: [],
-    page: [],
-    draft: [],
-    syllabus: [kept],
-    paper: [],
-    settings: [whole],
-    edit: [],
-  }
-  const backup = { app: 'Second Ink', backup: 1, madeAtMs: 1, records, setAside: [] }
-  await page.goto('/data')
-  await expect(page.getByText('Nothing yet.', { exact: false })).toBeVisible()
-  await page.getByLabel('Open a backup file').setInputFiles({
-    name: 'backup.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(JSON.stringify(backup)),
-  })
-  await page.getByRole('button', { name: 'Restore it' }).click()
-  await expect(page.getByText('2 records added')).toBeVisible()
+  await page.goto('/help')
+  await putRecords(page, [
+    ['syllabus/harbours', kept],
+    ['settings', whole],
+  ])
 }
 
 test.beforeEach(({ page }) => page.clock.setFixedTime(TODAY))

@@ -1,22 +1,16 @@
 /** Today and a syllabus, from the first day to sixty topics; settings by keyboard. */
-import type { Page } from '@playwright/test'
-import { expect, expectNoSideways, expectNoViolations, test, topic, writingPage } from './app'
+import {
+  expect,
+  expectNoSideways,
+  expectNoViolations,
+  expectSoundAt,
+  test,
+  topic,
+  writingPage,
+} from './app'
 import { seedLongHistory, SYLLABUS_ID } from './seed'
 
-const WIDTHS = [
-  [320, 'light'],
-  [390, 'dark'],
-  [1440, 'light'],
-] as const
-
-async function soundAtEveryWidth(page: Page): Promise<void> {
-  for (const [width, colorScheme] of WIDTHS) {
-    await page.setViewportSize({ width, height: 844 })
-    await page.emulateMedia({ colorScheme })
-    await expectNoSideways(page)
-    await expectNoViolations(page)
-  }
-}
+const WIDTHS = [390, 320, 1440] as const
 
 test('the first screen says what to do, and one press later is a check', async ({ page }) => {
   await page.goto('/')
@@ -50,7 +44,7 @@ test('a page that was begun is gone on with', async ({ page }) => {
   await expect(writingPage(page)).toHaveValue('Waves come in at an angle.')
 })
 
-test('sixty topics: Today, the syllabus and the settings are sound at every width', async ({
+test('sixty topics: sound at every width, and rated by keyboard, the cursor going with it', async ({
   page,
 }) => {
   await seedLongHistory(page)
@@ -58,28 +52,15 @@ test('sixty topics: Today, the syllabus and the settings are sound at every widt
   const due = page.getByRole('region', { name: /^Due as well/ })
   await expect(due.getByRole('listitem')).toHaveCount(8)
   await expect(page.getByRole('region', { name: 'Exams' })).toContainText('in 40 days')
-  await soundAtEveryWidth(page)
+  await expectSoundAt(page, WIDTHS)
   await due.getByRole('button', { name: /^Show all/ }).click()
   await expect(due.getByRole('button', { name: /^Show all/ })).toHaveCount(0)
-  for (const [width] of WIDTHS) {
+  for (const width of WIDTHS) {
     await page.setViewportSize({ width, height: 844 })
     await expectNoSideways(page)
   }
 
-  await page.goto(`/syllabus?syllabus=${SYLLABUS_ID}`)
-  const map = page.getByRole('region', { name: 'The whole at a glance' })
-  await expect(map.getByRole('link')).toHaveCount(60)
-  await soundAtEveryWidth(page)
-
-  await page.goto('/settings')
-  await page.getByRole('button', { name: 'Add an exam' }).click()
-  await page.getByLabel('only some topics').check()
-  await soundAtEveryWidth(page)
-})
-
-test('a topic is rated by keyboard, and the cursor goes with it', async ({ page }) => {
-  await seedLongHistory(page)
-  await page.goto('/')
+  await page.reload()
   const choice = page
     .getByRole('region', { name: /^Due as well/ })
     .getByRole('combobox')
@@ -91,6 +72,16 @@ test('a topic is rated by keyboard, and the cursor goes with it', async ({ page 
   await expect(page.locator(`[id="${id}"]`)).toBeFocused()
   await page.reload()
   await expect(page.locator(`[id="${id}"]`)).toHaveValue('hard')
+
+  await page.goto(`/syllabus?syllabus=${SYLLABUS_ID}`)
+  const map = page.getByRole('region', { name: 'The whole at a glance' })
+  await expect(map.getByRole('link')).toHaveCount(60)
+  await expectSoundAt(page, WIDTHS)
+
+  await page.goto('/settings')
+  await page.getByRole('button', { name: 'Add an exam' }).click()
+  await page.getByLabel('only some topics').check()
+  await expectSoundAt(page, WIDTHS)
 })
 
 test('a setting holds after a reload', async ({ page }) => {

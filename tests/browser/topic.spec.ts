@@ -1,8 +1,9 @@
 /** A topic with three dozen checks behind it: the chart, the grid, the way to each check as it was marked. */
 import type { Page } from '@playwright/test'
-import { expect, expectNoSideways, expectNoViolations, test } from './app'
+import { expect, expectNoSideways, expectSoundAt, test } from './app'
 import { seedLongHistory, topicHref } from './seed'
 
+const WIDTHS = [320, 390, 820, 1440] as const
 const grid = (page: Page) => page.getByRole('region', { name: 'Points by day' })
 const chart = (page: Page) => page.getByRole('img', { name: /^Recall over time/ })
 
@@ -20,34 +21,24 @@ const collisions = (page: Page) =>
     )
   })
 
-test('is sound at every width, its labels stand apart, and the newest day is in sight', async ({
+test('sound at every width, with labels that stand apart; its days open by keyboard; on paper in ink', async ({
   page,
 }) => {
   await seedLongHistory(page)
   await page.goto(topicHref)
-  for (const [width, colorScheme] of [
-    [320, 'dark'],
-    [390, 'light'],
-    [820, 'dark'],
-    [1440, 'light'],
-  ] as const) {
+  await expect(chart(page)).toBeVisible()
+  await expectSoundAt(page, WIDTHS)
+  for (const width of WIDTHS) {
     await page.setViewportSize({ width, height: 844 })
-    await page.emulateMedia({ colorScheme })
-    await expect(chart(page)).toBeVisible()
-    await expectNoSideways(page)
-    await expectNoViolations(page)
     await expect.poll(() => collisions(page)).toEqual([])
+    // The newest day is in sight.
     const newest = grid(page).getByRole('columnheader').nth(1)
     await newest.scrollIntoViewIfNeeded()
     const box = (await newest.boundingBox())!
     expect(box.x).toBeGreaterThan(0)
     expect(box.x + box.width).toBeLessThan(width)
   }
-})
 
-test('by keyboard the days of the grid open the page as it was marked then', async ({ page }) => {
-  await seedLongHistory(page)
-  await page.goto(topicHref)
   await grid(page).focus()
   await page.keyboard.press('Tab')
   await expect(grid(page).getByRole('columnheader').nth(1).getByRole('link')).toBeFocused()
@@ -56,13 +47,8 @@ test('by keyboard the days of the grid open the page as it was marked then', asy
   await expect(
     page.getByRole('heading', { level: 1, name: 'Stretch 7 of the shore' }),
   ).toBeVisible()
-})
 
-test('on paper the chart keeps its width and its lines, in ink that grey print shows', async ({
-  page,
-}) => {
-  await seedLongHistory(page)
-  // The width of A4 between the margins of the page.
+  // The chart keeps its width and its lines on the width of A4 between the margins of the page, in ink that grey print shows.
   await page.setViewportSize({ width: 672, height: 970 })
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
   await page.goto(topicHref)
