@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs'
 import AxeBuilder from '@axe-core/playwright'
 import { test as base, expect, type BrowserContext, type Page } from '@playwright/test'
 import { parse } from 'yaml'
+import { KeptPage } from './kept-page'
 
 export { expect }
 
@@ -58,8 +59,11 @@ function listensFirst(page: Page): void {
   }
 }
 
+/** In the test that runs. */
+const heard: string[] = []
+
 /** Whatever of a context speaks: its pages, their workers and its service worker. */
-function listen(context: BrowserContext, heard: string[]): void {
+function listen(context: BrowserContext): void {
   context.on('page', listensFirst)
   context.on('weberror', (fault) => heard.push(`error: ${fault.error().message}`))
   context.on('console', (message) => {
@@ -77,16 +81,33 @@ function listen(context: BrowserContext, heard: string[]): void {
  * Every test fails on an error in a console (a breach of the content security policy is one) and on any request to another
  * host, in every window that it opens: no text leaves the browser.
  */
-export const test = base.extend<{ quiet: void }>({
+export const test = base.extend<{ quiet: void; apart: boolean }, { kept: KeptPage }>({
+  // Set where a test needs a browser that has never been here, with nothing fetched yet.
+  apart: [false, { option: true }],
+  kept: [
+    async ({ browser }, use) => {
+      browser.on('context', listen)
+      await use(new KeptPage())
+    },
+    { scope: 'worker' },
+  ],
+  context: async ({ browser, kept, apart, baseURL }, use, testInfo) => {
+    if (apart) {
+      const context = await browser.newContext()
+      await use(context)
+      return context.close()
+    }
+    await use((await kept.open(browser)).context)
+    await kept.close(testInfo.status === testInfo.expectedStatus, baseURL!)
+  },
+  page: async ({ browser, context, kept, apart }, use) =>
+    use(apart ? await context.newPage() : (await kept.open(browser)).page),
   quiet: [
-    async ({ browser, context, baseURL }, use) => {
+    // The window is there before, and put in order after.
+    async ({ context: _, baseURL }, use) => {
       alsoOurs(baseURL!)
-      const heard: string[] = []
-      const listenToo = (other: BrowserContext) => listen(other, heard)
-      listen(context, heard)
-      browser.on('context', listenToo)
+      heard.length = 0
       await use()
-      browser.off('context', listenToo)
       expect(heard).toEqual([])
     },
     { auto: true },

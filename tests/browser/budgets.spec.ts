@@ -6,6 +6,8 @@ import type { BrowserContext } from '@playwright/test'
 import { expect, test } from './app'
 import { FIRST_LOADS, FIRST_WORD, HEAVY, PIECES } from './budgets'
 
+test.use({ apart: true })
+
 interface Fetched {
   readonly path: string
   readonly kB: number

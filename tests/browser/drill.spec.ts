@@ -14,34 +14,31 @@ async function asked(page: Page): Promise<string> {
   return said.replace('Longshore drift, point ', '')
 }
 
-test.describe('390 px, dark', () => {
-  test.use({ viewport: { width: 390, height: 844 }, colorScheme: 'dark' })
-
-  test('missed, seen, written in full, and the end of it', async ({ page }) => {
-    await page.goto(DRILL)
-    await expect(answer(page)).toBeFocused()
-    const first = await asked(page)
-    expect(await page.content()).not.toContain(textOf(first))
-    await expectSound(page)
-    await page.getByRole('button', { name: 'See the point' }).click()
-    await expect(page.getByRole('note', { name: `Point ${first}` })).toContainText(textOf(first))
-    await expect(page.getByText('It comes round again.', { exact: true })).toBeVisible()
-    await expectSound(page)
-    await page.getByRole('button', { name: 'Go on' }).click()
-    await expect(page.getByText(/^Longshore drift, point /)).not.toContainText(first)
-    for (const left of ['1 point left', 'end']) {
-      await answer(page).fill(textOf(await asked(page)))
-      await page.getByRole('button', { name: 'Mark it' }).click()
-      await expect(page.getByText('It leaves the pile.', { exact: true })).toBeVisible()
-      await page.getByRole('button', { name: /Go on|See what came back/ }).click()
-      if (left !== 'end')
-        await expect(page.locator('main').getByText(left, { exact: true }).first()).toBeVisible()
-    }
-    await expect(page.getByText('2 points of 2 written in full.')).toBeVisible()
-    await expectSound(page)
-    await page.getByRole('link', { name: /how it is going/ }).click()
-    await expect(page.getByRole('heading', { level: 1, name: topic.title })).toBeVisible()
-  })
+test('missed, seen, written in full, and the end of it', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await page.goto(DRILL)
+  await expect(answer(page)).toBeFocused()
+  const first = await asked(page)
+  expect(await page.content()).not.toContain(textOf(first))
+  await expectSound(page)
+  await page.getByRole('button', { name: 'See the point' }).click()
+  await expect(page.getByRole('note', { name: `Point ${first}` })).toContainText(textOf(first))
+  await expect(page.getByText('It comes round again.', { exact: true })).toBeVisible()
+  await expectSound(page)
+  await page.getByRole('button', { name: 'Go on' }).click()
+  await expect(page.getByText(/^Longshore drift, point /)).not.toContainText(first)
+  for (const left of ['1 point left', 'end']) {
+    await answer(page).fill(textOf(await asked(page)))
+    await page.getByRole('button', { name: 'Mark it' }).click()
+    await expect(page.getByText('It leaves the pile.', { exact: true })).toBeVisible()
+    await page.getByRole('button', { name: /Go on|See what came back/ }).click()
+    if (left !== 'end')
+      await expect(page.locator('main').getByText(left, { exact: true }).first()).toBeVisible()
+  }
+  await expect(page.getByText('2 points of 2 written in full.')).toBeVisible()
+  await expectSound(page)
+  await page.getByRole('link', { name: /how it is going/ }).click()
+  await expect(page.getByRole('heading', { level: 1, name: topic.title })).toBeVisible()
 })
 
 test('what is typed, and the pile, are there after a reload', async ({ page }) => {

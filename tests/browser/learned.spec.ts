@@ -11,9 +11,8 @@ import {
 
 const SAID = 'The backwash slides back down the beach by its own weight.'
 
-test.use({ viewport: { width: 390, height: 844 } })
-
 test('a wording counted once counts in the next check, until it is removed', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 })
   await writeAndMark(page, SAID)
   await expect(markWord(page, '2.3')).toContainText(/^\s*missed/i)
   await markWord(page, '2.3').click()

@@ -17,7 +17,7 @@ import {
   writingPage,
 } from './app'
 
-test.use({ serviceWorkers: 'allow' })
+test.use({ serviceWorkers: 'allow', apart: true })
 
 /** One visit, until everything is kept. */
 async function visit(page: Page) {

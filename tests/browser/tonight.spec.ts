@@ -9,34 +9,31 @@ async function choose(page: Page, minutes: string): Promise<void> {
   await page.getByLabel(topic.title).check()
 }
 
-test.describe('390 px, dark', () => {
-  test.use({ viewport: { width: 390, height: 844 }, colorScheme: 'dark' })
-
-  test('from the list to the page that is printed', async ({ page }) => {
-    await choose(page, '3')
-    await expect(page.locator('section').getByRole('status')).toHaveText(
-      /2 points of 12, 90 seconds\s+each\.\s+10 points will not be asked\./,
-    )
-    await expectSound(page)
-    await page.getByRole('button', { name: 'Begin' }).click()
-    const answer = page.getByRole('textbox', { name: 'Your answer' })
-    await expect(answer).toBeFocused()
-    expect(await page.content()).not.toContain(topic.points[0]!.text)
-    await expectSound(page)
-    await answer.fill(topic.points[0]!.text)
-    await page.keyboard.press('Control+Enter')
-    await page.getByRole('button', { name: 'Go on' }).press('Enter')
-    await page.getByRole('button', { name: 'See the point' }).click()
-    await expect(page.getByText('It comes round again.', { exact: true })).toBeVisible()
-    await page.getByRole('button', { name: 'End it here' }).click()
-    await expect(page.getByRole('heading', { name: 'Still does not come' })).toBeVisible()
-    await expect(page.getByText(/Sleep after this is worth more/)).toBeVisible()
-    await expectSound(page)
-    await page.emulateMedia({ media: 'print' })
-    await expect(page.getByText(topic.points[1]!.text)).toBeVisible()
-    await expect(page.getByRole('heading', { name: 'Got back' })).toBeHidden()
-    await expect(page.getByRole('button')).toHaveCount(0)
-  })
+test('from the list to the page that is printed', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await choose(page, '3')
+  await expect(page.locator('section').getByRole('status')).toHaveText(
+    /2 points of 12, 90 seconds\s+each\.\s+10 points will not be asked\./,
+  )
+  await expectSound(page)
+  await page.getByRole('button', { name: 'Begin' }).click()
+  const answer = page.getByRole('textbox', { name: 'Your answer' })
+  await expect(answer).toBeFocused()
+  expect(await page.content()).not.toContain(topic.points[0]!.text)
+  await expectSound(page)
+  await answer.fill(topic.points[0]!.text)
+  await page.keyboard.press('Control+Enter')
+  await page.getByRole('button', { name: 'Go on' }).press('Enter')
+  await page.getByRole('button', { name: 'See the point' }).click()
+  await expect(page.getByText('It comes round again.', { exact: true })).toBeVisible()
+  await page.getByRole('button', { name: 'End it here' }).click()
+  await expect(page.getByRole('heading', { name: 'Still does not come' })).toBeVisible()
+  await expect(page.getByText(/Sleep after this is worth more/)).toBeVisible()
+  await expectSound(page)
+  await page.emulateMedia({ media: 'print' })
+  await expect(page.getByText(topic.points[1]!.text)).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Got back' })).toBeHidden()
+  await expect(page.getByRole('button')).toHaveCount(0)
 })
 
 test('it goes on after a reload; the pause hides the cue', async ({ page }) => {
