@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import AxeBuilder from '@axe-core/playwright'
 import { test as base, expect, type BrowserContext, type Page } from '@playwright/test'
 import { parse } from 'yaml'
-import { KeptPage } from './kept-page'
+import { isPicture, KeptPage } from './kept-page'
 
 export { expect }
 
@@ -49,7 +49,7 @@ function listensFirst(page: Page): void {
   const reload = page.reload.bind(page)
   page.goto = async (...to) => {
     const answer = await goto(...to)
-    await listening()
+    if (!isPicture(page.url())) await listening()
     return answer
   }
   page.reload = async (...how) => {

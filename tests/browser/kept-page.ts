@@ -6,12 +6,14 @@
 import type { Browser, BrowserContext, CDPSession, Page } from '@playwright/test'
 
 /** A file of the app in which no script runs: while it is open, nothing is kept any more. */
-const QUIET_PLACE = '/icon.svg'
+const PICTURE = '/icon.svg'
+export const isPicture = (url: string): boolean => url.endsWith(PICTURE)
 
 interface Kept {
   readonly context: BrowserContext
   readonly page: Page
-  readonly session: CDPSession
+  /** A session of its own that is left open would keep the page from being looked at as on paper. */
+  readonly session: () => Promise<CDPSession>
   readonly spent: () => boolean
 }
 
@@ -39,7 +41,7 @@ export class KeptPage {
 async function fresh(browser: Browser): Promise<Kept> {
   const context = await browser.newContext()
   const page = await context.newPage()
-  const session = await context.newCDPSession(page)
+  const session = context.newCDPSession.bind(context, page)
   let spent = false
   /** From now on the thing cannot be used again once one of these was called. */
   const spends = <T extends object>(thing: T, ...names: (keyof T & string)[]) => {
@@ -59,12 +61,13 @@ async function fresh(browser: Browser): Promise<Kept> {
   return { context, page, session, spent: () => spent }
 }
 
-async function asNew({ context, page, session }: Kept, baseURL: string): Promise<void> {
+async function asNew({ context, page, ...kept }: Kept, baseURL: string): Promise<void> {
   for (const other of context.pages()) if (other !== page) await other.close()
-  await session.send('Page.navigate', { url: baseURL + QUIET_PLACE })
-  await page.waitForURL(`**${QUIET_PLACE}`)
+  await page.goto(PICTURE)
   await page.evaluate(() => sessionStorage.clear())
+  const session = await kept.session()
   await session.send('Storage.clearDataForOrigin', { origin: baseURL, storageTypes: 'all' })
+  await session.detach()
   await page.emulateMedia({
     media: null,
     colorScheme: null,
