@@ -160,4 +160,9 @@ export interface Remarks {
   readonly madeAtMs: number
   readonly comment: string
   readonly points: readonly { readonly ref: string; readonly comment: string }[]
+  /** What the pupil took off: the same in the tutor's next file stays off. */
+  readonly takenOff?: {
+    readonly comment: string
+    readonly points: readonly Omit<ReviewedPoint, 'atMs'>[]
+  }
 }

@@ -8,6 +8,7 @@ import { readReturnFile } from './exchange'
 import { checkKey, remarksKey, SENDER_KEY } from './keys'
 import { forgetTutor } from './learned'
 import { forWriting, readRecord } from './records'
+import { emptied, marksOfTutor, withoutTakenOff } from './taken-off'
 
 /** What came back from the tutor on a check; `undefined` where nothing did. */
 export const getRemarks = (checkId: string): Promise<Remarks | undefined> =>
@@ -31,9 +32,14 @@ export interface Returned {
   readonly unknown: number
   /** Checks that have later marks of the tutor already. */
   readonly older: number
+  /** Marks and comments that the student took off before, and that stay off. */
+  readonly leftOff: number
 }
 
-/** Opens a file from a tutor, from its text: all of it or nothing. Twice changes nothing more. */
+/**
+ * Opens a file from a tutor, from its text: all of it or nothing. Twice changes nothing more, but that what was taken off stays off
+ * the first time, and is there again the second time.
+ */
 export async function openReturnFile(text: string): Promise<Returned> {
   const file = readReturnFile(text)
   return writing(async (store) => {
@@ -43,7 +49,7 @@ export async function openReturnFile(text: string): Promise<Returned> {
         'unreadable',
         'This file from a tutor is for somebody else. Nothing on this device was changed.',
       )
-    const done = { checks: 0, unknown: 0, older: 0 }
+    const done = { checks: 0, unknown: 0, older: 0, leftOff: 0 }
     const changed: Returning[] = []
     for (const { checkId, comment, points } of file.checks) {
       const check = readRecord('check', await rawRecord(store, checkKey(checkId)))
@@ -52,13 +58,19 @@ export async function openReturnFile(text: string): Promise<Returned> {
       else if (before.ok && before.record.madeAtMs > file.madeAtMs) done.older += 1
       else {
         done.checks += 1
-        const changes = tutorChanges(check.record, points, file.madeAtMs)
+        const sameFile = before.ok && before.record.madeAtMs === file.madeAtMs
+        const { on, off } = withoutTakenOff(
+          { comment, points },
+          before.ok && !sameFile ? before.record.takenOff : undefined,
+        )
+        done.leftOff += off?.count ?? 0
+        const changes = tutorChanges(check.record, on.points, file.madeAtMs)
         if (changes.length > 0) {
           const next = { ...check.record, changes: [...check.record.changes, ...changes] }
           store.put(forWriting('check', next), checkKey(checkId))
           changed.push({ check: next, changes })
         }
-        const comments = points.flatMap((point) =>
+        const comments = on.points.flatMap((point) =>
           point.comment === '' ? [] : [{ ref: point.ref, comment: point.comment }],
         )
         const remarks: Remarks = {
@@ -66,8 +78,9 @@ export async function openReturnFile(text: string): Promise<Returned> {
           id: checkId,
           tutor: file.tutor.name,
           madeAtMs: file.madeAtMs,
-          comment,
+          comment: on.comment,
           points: comments,
+          ...(off ? { takenOff: off.takenOff } : {}),
         }
         await putRecord(store, 'remarks', remarksKey(checkId), remarks)
       }
@@ -88,9 +101,7 @@ function tutorChanges(
   madeAtMs: number,
 ): MarkChange[] {
   const given = new Map(points.map((point) => [point.ref, point]))
-  const here = new Map(
-    check.changes.flatMap(({ ref, outcome, by }) => (by === 'tutor' ? [[ref, outcome]] : [])),
-  )
+  const here = marksOfTutor(check)
   return check.marks.flatMap(({ ref }): MarkChange[] => {
     const point = given.get(ref)
     const outcome = point?.outcome ?? null
@@ -99,7 +110,7 @@ function tutorChanges(
   })
 }
 
-/** Takes a tutor's marks and comments off a check, with what they taught; gives the check as it is then. */
+/** Takes a tutor's marks and comments off a check, with what they taught, and remembers which; gives the check as it is then. */
 export const removeRemarks = (checkId: string, nowMs: number = Date.now()): Promise<Check> =>
   writing(async (store) => {
     const read = readRecord('check', await rawRecord(store, checkKey(checkId)))
@@ -109,7 +120,12 @@ export const removeRemarks = (checkId: string, nowMs: number = Date.now()): Prom
     const changes = tutorChanges(check, [], nowMs)
     const next = forWriting('check', { ...check, changes: [...check.changes, ...changes] })
     store.put(next, checkKey(checkId))
-    store.delete(remarksKey(checkId))
+    const remarks = readRecord('remarks', await rawRecord(store, remarksKey(checkId)))
+    if (remarks.ok)
+      store.put(
+        forWriting('remarks', emptied(remarks.record, marksOfTutor(check))),
+        remarksKey(checkId),
+      )
     await forgetTutor(store, check)
     return next
   })

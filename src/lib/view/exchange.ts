@@ -42,11 +42,14 @@ export function returnedWords(done: {
   readonly changed: readonly unknown[]
   readonly unknown: number
   readonly older: number
+  readonly leftOff: number
 }): string {
-  const { tutor, checks, changed, unknown, older } = done
+  const { tutor, checks, changed, unknown, older, leftOff } = done
   return [
     `${counted(checks, 'check')} from ${tutor || 'your tutor'}: the marks and comments stand on ${checks === 1 ? 'its page' : 'their pages'}, beside yours and the marker’s.`,
     changed.length === 0 && checks > 0 && 'No mark is other than before.',
+    leftOff > 0 &&
+      `${counted(leftOff, 'mark or comment', 'marks and comments')} that you took off before ${leftOff === 1 ? 'stays' : 'stay'} off: open this file again to have them back.`,
     unknown > 0 &&
       `${counted(unknown, 'more check')} of the file ${unknown === 1 ? 'is' : 'are'} not on this device.`,
     older > 0 &&

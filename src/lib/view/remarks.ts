@@ -20,6 +20,10 @@ export interface TutorWords {
   readonly points: ReadonlyMap<string, Remark>
 }
 
+/** The pupil has taken off all that was written. */
+const nothingLeft = ({ comment, points, takenOff }: Remarks): boolean =>
+  takenOff !== undefined && comment === '' && points.length === 0
+
 /** `undefined` where no tutor has marked the check or written on it. `check` has all its changes, counted or not. */
 export function tutorWords(
   check: Check,
@@ -32,7 +36,7 @@ export function tutorWords(
       if (outcome === null) marks.delete(ref)
       else marks.set(ref, outcome)
     }
-  if (marks.size === 0 && !remarks) return undefined
+  if (marks.size === 0 && (!remarks || nothingLeft(remarks))) return undefined
 
   const comments = new Map(remarks?.points.map(({ ref, comment }) => [ref, comment]))
   const students = new Map(

@@ -5,6 +5,7 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { FILES, schemaText } from '../../../src/cli/file-schemas'
 import { makeReturnFile, newReview, withPoint, type RecallFile } from '../../../src/lib/review'
 import * as store from '../../../src/lib/store'
+import { tutorWords } from '../../../src/lib/view/remarks'
 import { check, empty, page, rawGet, someSettings } from './records'
 
 beforeEach(empty)
@@ -34,7 +35,7 @@ async function pupilsFile(
 }
 const text = (file: unknown) => JSON.stringify(file)
 
-const point = (ref: string, outcome: 'full' | 'missed' | null, comment = '') => ({
+const point = (ref: string, outcome: 'full' | 'partial' | 'missed' | null, comment = '') => ({
   ref,
   outcome,
   comment,
@@ -176,6 +177,44 @@ describe('back to the pupil', () => {
       older: 1,
     })
     expect((await store.getCheck('a'))?.changes).toHaveLength(2)
+  })
+
+  test('what the pupil took off stays off in the next file, but for what is new in it, and comes back with the same file', async () => {
+    await pupilsFile()
+    const both = [point('1.1', 'missed', 'Say which way.'), point('1.2', 'full')]
+    await store.openReturnFile(returned(8000, ...both))
+    await store.removeRemarks('a', 8100)
+    const marks = async () => {
+      const given = new Map((await store.getCheck('a'))?.changes.map((one) => [one.ref, one]))
+      return [...given.values()].map(({ ref, outcome }) => [ref, outcome])
+    }
+    expect(await marks()).toEqual([
+      ['1.1', null],
+      ['1.2', null],
+    ])
+    const next = returned(9000, both[0]!, point('1.2', 'partial', 'Nearly.'))
+    expect(await store.openReturnFile(next)).toMatchObject({ checks: 1, leftOff: 3 })
+    expect(await marks()).toEqual([
+      ['1.1', null],
+      ['1.2', 'partial'],
+    ])
+    expect(await store.getRemarks('a')).toMatchObject({
+      comment: '',
+      points: [{ ref: '1.2', comment: 'Nearly.' }],
+    })
+    // It is remembered beyond one file.
+    const third = returned(9500, both[0]!, point('1.2', 'partial', 'Nearly.'))
+    expect(await store.openReturnFile(third)).toMatchObject({ leftOff: 3 })
+    // The same file again is asked for.
+    expect(await store.openReturnFile(third)).toMatchObject({ leftOff: 0 })
+    expect(await marks()).toEqual([
+      ['1.1', 'missed'],
+      ['1.2', 'partial'],
+    ])
+    expect((await store.getRemarks('a'))?.points).toHaveLength(2)
+    // Where a tutor's marks are all that was there, nothing is left to be shown.
+    const check = await store.removeRemarks('a', 9600)
+    expect(tutorWords(check, await store.getRemarks('a'), {})).toBeUndefined()
   })
 
   test('a file for somebody else, or of no check here, is refused', async () => {

@@ -129,5 +129,11 @@ export const remarksSchema = exactly<Remarks>()(
     madeAtMs: instantMs,
     comment,
     points: v.array(v.object({ ref: v.string(), comment })),
+    takenOff: v.optional(
+      v.object({
+        comment,
+        points: v.array(v.object({ ref: v.string(), outcome: v.nullable(outcome), comment })),
+      }),
+    ),
   }),
 )
