@@ -17,8 +17,18 @@ const PRONOUNS = new Set(
   'it they this these that those he she which who there its their'.split(' '),
 )
 
+/** The assertions of every statement of a page. */
+export function assertionsOf(page: ReadPage): readonly (readonly Assertion[])[] {
+  const known = assertions.get(page)
+  if (known) return known
+  const made = page.statements.map((statement) => assertionsIn(page, statement))
+  assertions.set(page, made)
+  return made
+}
+const assertions = new WeakMap<ReadPage, readonly (readonly Assertion[])[]>()
+
 /** The assertions of a statement: one for each clause that has a subject before a verb or a sign that relates (`swash = up the beach`). */
-export function assertionsIn(page: ReadPage, statement: Statement): Assertion[] {
+function assertionsIn(page: ReadPage, statement: Statement): Assertion[] {
   const starts: { at: number; verb: number }[] = []
   let clauseStart = statement.from
   let taken = false

@@ -1,5 +1,5 @@
 import { isDirectionWord, isStopWord } from '../lexicon'
-import { assertionsIn } from './assertions'
+import { assertionsOf } from './assertions'
 import { opensWithCorrection } from './corrections'
 import type { ReadPage } from './page'
 import type { Statement } from './statements'
@@ -44,7 +44,7 @@ export function carriedSubjects(page: ReadPage): Carried[] {
       heading = []
     // What the next statement's pronoun stands for: the subject of a main clause, where there is one.
     let main: readonly string[] | undefined
-    for (const { subject: range, body, carries } of assertionsIn(page, statement)) {
+    for (const { subject: range, body, carries } of assertionsOf(page)[statement.index]!) {
       for (const at of objectPronouns(page, body.from, body.to))
         for (const key of object) carried.push({ at, key })
       object = subjectKeys(page, body.from, body.to).slice(-2)
@@ -81,7 +81,7 @@ function isHeading(page: ReadPage, statement: Statement): boolean {
   const line = page.text.slice(statement.end, next.start)
   if (!/[\n\r\u2028\u2029]/.test(line)) return false
   const words = page.tokens.slice(statement.from, statement.to).filter((t) => t.kind === 'word')
-  const [assertion] = assertionsIn(page, statement)
+  const [assertion] = assertionsOf(page)[statement.index]!
   const says =
     assertion !== undefined &&
     assertion.subject.to > assertion.subject.from &&

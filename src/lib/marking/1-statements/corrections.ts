@@ -1,8 +1,9 @@
 import { isStopWord } from '../lexicon'
+import { byFirstWord } from '../words/first-words'
 import type { Statement } from './statements'
 import type { Token } from './tokens'
 
-const MARKERS: readonly (readonly string[])[] = [
+const MARKERS = byFirstWord([
   'no wait',
   'no sorry',
   'wait no',
@@ -27,7 +28,7 @@ const MARKERS: readonly (readonly string[])[] = [
   'edit',
   'ignore that',
   'cross that out',
-].map((words) => words.split(' '))
+])
 
 /** How much of the clause before a correction is withdrawn for good: its last words, which the correction replaces. */
 const WITHDRAWN_WORDS = 2
@@ -93,7 +94,7 @@ function strikeBefore(
 }
 
 function markerAt(tokens: readonly Token[], i: number, { from, to }: Statement): number {
-  const marker = MARKERS.find((m) =>
+  const marker = MARKERS.get(tokens[i]!.text)?.find((m) =>
     m.every((word, k) => i + k < to && tokens[i + k]!.text === word),
   )
   if (marker) {

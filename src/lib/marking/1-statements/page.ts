@@ -62,9 +62,10 @@ export function readPage(text: string, vocabulary: Vocabulary): ReadPage {
   const meant = typed.map((token) =>
     token.kind === 'word' ? vocabulary.correction(vocabulary.expanded(token.text)) : undefined,
   )
-  const tokens = typed.map((token, i) =>
-    token.kind === 'word' ? { ...token, text: meant[i] ?? vocabulary.expanded(token.text) } : token,
-  )
+  const tokens = typed.map((token, i) => {
+    const word = token.kind === 'word' ? (meant[i] ?? vocabulary.expanded(token.text)) : token.text
+    return word === token.text ? token : { ...token, text: word }
+  })
   const statementOf = new Int32Array(typed.length).fill(-1)
   for (const s of statements) statementOf.fill(s.index, s.from, s.to)
 

@@ -25,62 +25,67 @@ export interface Plan {
 
 /** The wording said around one place of one of its units, as much of it as stands in the statement; `local`: the hits of each unit there. */
 export function around(
-  { wording, total, order, besides, bound }: Plan,
+  plan: Plan,
   local: readonly (readonly Hit[])[],
   anchored: number,
   anchor: Hit,
   page: ReadPage,
 ): Piece | undefined {
+  const { wording, order, besides } = plan
   const { units } = wording
-  // `down` may stand for `smaller` beside a thing (price down), never by itself.
-  if (anchor.near && !units[anchored]!.near && units.length === 1) return undefined
-  const placed: (Hit | undefined)[] = []
-  placed[anchored] = anchor
-  const chosen = [anchor]
-  const least = wording.loose ? 0.6 : 1
+  const heavy = wording.loose ? 0.6 : 1
   let got = units[anchored]!.weight * anchor.strength
-  let content = units[anchored]!.weight >= least ? 1 : 0
+  let content = units[anchored]!.weight >= heavy ? 1 : 0
   let directional = units[anchored]!.directional
+  const chosen = [anchor]
+  // `down` may stand for `smaller` beside a thing (price down), never by itself.
+  if (units.length === 1) {
+    if (anchor.near && !units[anchored]!.near) return undefined
+    return pieceOf(plan, chosen, got, content, directional, page)
+  }
+  const placed = [anchored]
   for (const u of order) {
     if (u === anchored || local[u]!.length === 0) continue
     const unit = units[u]!
-    const beside = besides[u]?.find((k) => placed[k])
-    const hit = nearest(
-      local[u]!,
-      beside === undefined ? anchor : placed[beside]!,
-      unit,
-      chosen,
-      page,
-    )
+    const beside = besides[u]?.find((k) => placed.includes(k))
+    const thing = beside === undefined ? anchor : chosen[placed.indexOf(beside)]!
+    const hit = nearest(local[u]!, thing, unit, chosen, page)
     if (!hit || (hit.slot && local[u]!.some((other) => other.sign === 1))) continue
-    placed[u] = hit
+    placed.push(u)
     chosen.push(hit)
     got += unit.weight * hit.strength * (besides[u] ? 1 : closeness(hit, anchor, page))
-    if (unit.weight >= least) content += 1
+    if (unit.weight >= heavy) content += 1
     directional ||= unit.directional
   }
-  let [opposites, slots] = [0, 0]
-  for (const { sign, slot } of chosen) {
-    if (sign === 1) continue
+  return pieceOf(plan, chosen, got, content, directional, page)
+}
+
+function pieceOf(
+  { wording, total, bound }: Plan,
+  hits: Hit[],
+  got: number,
+  content: number,
+  directional: boolean,
+  page: ReadPage,
+): Piece {
+  let [opposites, slots, denied] = [0, 0, false]
+  for (const hit of hits) {
+    denied ||= isNegated(hit, page)
+    if (hit.sign === 1) continue
     opposites += 1
-    if (slot) slots += 1
+    if (hit.slot) slots += 1
   }
   return {
     strength: Math.min(1, got / total),
     opposites,
     slots,
-    denied: chosen.some((hit) => isNegated(hit, page)),
+    denied,
     denies: wording.negated,
-    at: rangesOf(chosen),
+    at: hits.length === 1 ? hits : hits.sort((a, b) => a.from - b.from),
     directional,
     bound,
     content,
   }
-}
-
-function rangesOf(hits: readonly Hit[]): Piece['at'] {
-  const ranges = hits.map(({ from, to }) => ({ from, to }))
-  return ranges.length === 1 ? ranges : ranges.sort((a, b) => a.from - b.from)
 }
 
 function isNegated({ from, to }: Hit, { negated, negatedBy }: ReadPage): boolean {

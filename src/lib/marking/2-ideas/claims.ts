@@ -1,9 +1,10 @@
 import type { ReadPage } from '../1-statements/page'
 import { speltOut } from '../1-statements/spelt'
 import type { Statement } from '../1-statements/statements'
-import { compareReactions, mayReact, reactionIn } from '../quantities/chemistry'
+import { compareReactions, reactionIn } from '../quantities/chemistry'
 import { equationsIn, mayHold } from '../quantities/equation-text'
 import { numbersIn } from '../quantities/numbers'
+import { mayTell } from '../quantities/reaction-names'
 import { valuesIn } from '../quantities/value-text'
 import { formulaNamed } from '../lexicon/formula'
 import type { IdeaMark } from '../types'
@@ -78,8 +79,7 @@ const OPERATOR =
 
 function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
   const found: Occurrence[] = []
-  const { withSigns, withArrows } = statementsOf(page)
-  for (const statement of point.equation ? withSigns : withArrows) {
+  for (const statement of statementsOf(page).withSigns) {
     if (point.equation) {
       if (!mayHold(point.equation, page, statement)) continue
       const hits = equationsIn(point.equation, page.tokens, page.text, statement).map((hit) =>
@@ -93,6 +93,7 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
       )
     } else if (point.reaction) {
       const text = page.text.slice(statement.start, statement.end)
+      if (!mayTell(point.reaction, text)) continue
       const hit = reactionIn(text, point.reaction.species, formulaNamed)
       if (!hit) continue
       const same = compareReactions(hit, point.reaction)
@@ -105,10 +106,9 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
   return found
 }
 
-/** The statements that could be mathematics, a reaction, or tell a value; most are none, and every point that asks for one asks. */
+/** The statements that could be mathematics, and those that could tell a value; most are neither, and every point that asks for one asks. */
 interface Quantitative {
   readonly withSigns: readonly Statement[]
-  readonly withArrows: readonly Statement[]
   readonly withNumbers: readonly Statement[]
 }
 
@@ -118,10 +118,6 @@ function statementsOf(page: ReadPage): Quantitative {
   const texts = page.statements.map((statement) => speltOut(page, statement).text)
   const made = {
     withSigns: page.statements.filter(({ index }) => OPERATOR.test(texts[index]!)),
-    withArrows: page.statements.filter(
-      ({ start, end, index }) =>
-        OPERATOR.test(texts[index]!) && mayReact(page.text.slice(start, end)),
-    ),
     withNumbers: page.statements.filter(({ index }) => numbersIn(texts[index]!).length > 0),
   }
   quantitative.set(page, made)

@@ -42,11 +42,15 @@ export class Finder {
     if (!all) return NONE
     const occurrences: Occurrence[] = []
     for (const index of [...all.keys()].sort((a, b) => a - b)) {
-      const options = parts.map((pieces) => inPlace(fullest(pieces.get(index)!), this.page))
-      const found = combined(options, this.page)
-        .filter((piece) => !saysSomethingElse(piece))
-        .map((piece) => occurrenceOf(piece, index))
-      for (const o of idea.kind === 'step' ? found : bestOfEachSign(found)) occurrences.push(o)
+      const whole = combined(
+        parts.map((pieces) => inPlace(fullest(pieces.get(index)!), this.page)),
+        this.page,
+      )
+      const found = whole.some(saysSomethingElse)
+        ? whole.filter((piece) => !saysSomethingElse(piece))
+        : whole
+      for (const piece of idea.kind === 'step' ? found : bestOfEachSign(found))
+        occurrences.push(occurrenceOf(piece, index))
     }
     return occurrences
   }
@@ -96,6 +100,11 @@ export class Finder {
     return found
   }
 
+  /** Every statement in which a unit stands, in their order. */
+  statementsWith(unit: Unit): Iterable<number> {
+    return this.places.byStatement(unit).keys()
+  }
+
   /** Every place of a unit on the page, in its order. */
   hitsOf(unit: Unit): readonly Hit[] {
     return this.places.hitsOf(unit)
@@ -108,7 +117,7 @@ export class Finder {
 
   /** What the wordings of a part say, by statement; only in those where the parts before say something. */
   private piecesOf(part: readonly ReadyWording[], before: PiecesIn | undefined): PiecesIn {
-    const found = new Map<number, readonly Piece[]>()
+    const found = new Map<number, Piece[]>()
     for (const wording of part) {
       const plan = planOf(wording)
       const least = leastOf(wording)
@@ -117,7 +126,8 @@ export class Finder {
         const pieces = this.piecesAround(plan, s, least)
         if (pieces.length === 0) continue
         const others = found.get(s)
-        found.set(s, others ? [...others, ...pieces] : pieces)
+        if (others) others.push(...pieces)
+        else found.set(s, pieces)
       }
     }
     return found

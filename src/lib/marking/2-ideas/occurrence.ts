@@ -150,9 +150,8 @@ function closenessOf(apart: number): number {
 }
 
 export function occurrenceOf(piece: Piece, statement: number): Occurrence {
-  const { strength, opposites, denied, denies, at, directional, content } = piece
-  const turns = opposites + (denied === denies ? 0 : 1)
-  const sign = turns % 2 === 0 ? 1 : -1
+  const { strength, opposites, denied, at, directional, content } = piece
+  const sign = signOf(piece)
   return {
     statement,
     strength,
@@ -167,23 +166,40 @@ export function occurrenceOf(piece: Piece, statement: number): Occurrence {
   }
 }
 
+function signOf({ opposites, denied, denies }: Piece): 1 | -1 {
+  const turns = opposites + (denied === denies ? 0 : 1)
+  return turns % 2 === 0 ? 1 : -1
+}
+
 export const saysSomethingElse = ({ opposites, slots }: Piece): boolean =>
   slots > 0 && opposites > slots
 
 /** Places of one idea kept for a statement: its best may be spent on another idea. */
 const PLACES = 3
 
-export function bestOfEachSign(found: readonly Occurrence[]): readonly Occurrence[] {
+export function bestOfEachSign(found: readonly Piece[]): readonly Piece[] {
   if (found.length < 2) return found
   // `a thick wire has a higher resistance than a thin one`: thick and higher is what is said, thin and higher is not.
-  const fewest = Math.min(...found.map((o) => (o.opposites === 0 ? Infinity : o.opposites)))
-  const plain = found.filter((o) => o.opposites === 0 || o.opposites === fewest)
-  const best = (sign: 1 | -1, most: number) =>
-    plain
-      .filter((o) => o.sign === sign)
-      .sort((a, b) => b.strength - a.strength)
-      .slice(0, most)
-  return [...best(1, PLACES), ...best(-1, 1)]
+  let fewest = Infinity
+  for (const { opposites } of found) if (opposites > 0 && opposites < fewest) fewest = opposites
+  const best: Piece[] = []
+  const turned: Piece[] = []
+  for (const piece of found) {
+    if (piece.opposites > fewest) continue
+    if (signOf(piece) === 1) place(piece, best, PLACES)
+    else place(piece, turned, 1)
+  }
+  best.push(...turned)
+  return best
+}
+
+// The strongest first, the first of equals before the others.
+function place(piece: Piece, best: Piece[], most: number): void {
+  let k = best.length
+  while (k > 0 && best[k - 1]!.strength < piece.strength) k -= 1
+  if (k >= most) return
+  best.splice(k, 0, piece)
+  if (best.length > most) best.pop()
 }
 
 /** What a clause border adds to a distance, in tokens. */

@@ -75,6 +75,24 @@ export interface ReadyTopic {
   readonly titleKeys: ReadonlySet<string>
 }
 
+/** The points that have a key in their text or ideas, in their order. */
+export function pointsWith(topic: ReadyTopic, key: string): readonly number[] {
+  let byKey = pointsByKey.get(topic)
+  if (!byKey) {
+    byKey = new Map()
+    for (const [index, { weights }] of topic.points.entries()) {
+      for (const own of weights.keys()) {
+        const points = byKey.get(own)
+        if (points) points.push(index)
+        else byKey.set(own, [index])
+      }
+    }
+    pointsByKey.set(topic, byKey)
+  }
+  return byKey.get(key) ?? []
+}
+const pointsByKey = new WeakMap<ReadyTopic, Map<string, number[]>>()
+
 const ready = new WeakMap<Topic, ReadyTopic>()
 
 /** A topic made ready for marking; made once for each topic object. */
@@ -108,9 +126,10 @@ function makeReady(topic: Topic): ReadyTopic {
   for (const word of wordsIn(topic.title)) terms.add(word)
 
   const shared = new Map<string, number>()
-  const keySets = points.map(({ point, ideas }) => {
+  const textKeys = points.map(({ point }) => contentKeysOf(point.text))
+  const keySets = points.map(({ point, ideas }, i) => {
     const keys = new Set([
-      ...contentKeysOf(point.text),
+      ...textKeys[i]!,
       ...[...ideas, ...(point.steps ?? [])].flatMap((idea) => contentKeysOf(idea.written)),
     ])
     for (const key of keys) shared.set(key, (shared.get(key) ?? 0) + 1)
@@ -148,7 +167,7 @@ function makeReady(topic: Topic): ReadyTopic {
       rejects: (point.reject ?? []).map((said) => ({ said, wording: readySentence(said) })),
       ...quantities(point, equation),
       weights: new Map([...keySets[i]!].map((key) => [key, Math.max(0.05, weightOf(key))])),
-      textKeys: contentKeysOf(point.text),
+      textKeys: textKeys[i]!,
     })),
   }
 }
@@ -311,7 +330,9 @@ function* wordsOf(point: Point, ideas: readonly Idea[]): Generator<string> {
   }
 }
 
-function wordsIn(text: string): string[] {
+function wordsIn(text: string): readonly string[] {
+  // Most wordings are a plain word.
+  if (/^[a-z]+$/.test(text)) return [text]
   // A hyphenated word is a word of the topic, and so are its two halves.
   return [...tokenise(text), ...wordsForMatching(text)]
     .filter((token) => token.kind === 'word')

@@ -3,6 +3,7 @@ import { foundIn, type Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { Clash } from '../types'
 import { isDirectional } from '../words/relations'
+import { pointsWith } from '../2-ideas/ready'
 import type { Case } from './judge'
 import { crossedParts } from './crossed'
 import { rejectedBy } from './rejected'
@@ -90,27 +91,23 @@ function ofAnother(
   o: Occurrence,
 ): boolean {
   const keys = o.at.map(({ from }) => page.keys[from]!).filter((key) => !isDirectional(key))
-  const own = keysIn([claim])
-  const foreign = keys.filter((key) => !own.has(key))
-  const rest = keysIn(claims.filter((other) => other !== claim))
-  if (foreign.some((key) => rest.has(key))) return true
+  const foreign = keys.filter((key) => !asksFor(claim, key))
+  if (foreign.some((key) => claims.some((other) => other !== claim && asksFor(other, key))))
+    return true
   const asked = topic.points[index]!.weights
-  return topic.points.some(
-    ({ weights }, other) =>
+  if (foreign.every((key) => asked.has(key))) return false
+  return pointsWith(topic, keys[0]!).some(
+    (other) =>
       other !== index &&
       about.share(other, o.statement) >= about.share(index, o.statement) &&
-      foreign.some((key) => !asked.has(key)) &&
-      keys.every((key) => weights.has(key)),
+      keys.every((key) => topic.points[other]!.weights.has(key)),
   )
 }
 
-function keysIn(claims: readonly Claim[]): ReadonlySet<string> {
-  return new Set(
-    claims.flatMap(({ idea }) =>
-      (idea?.parts ?? []).flat().flatMap(({ units }) => units.flatMap(({ keys }) => keys)),
-    ),
-  )
-}
+const asksFor = ({ idea }: Claim, key: string): boolean =>
+  idea?.parts.some((part) =>
+    part.some(({ units }) => units.some(({ keys }) => keys.includes(key))),
+  ) ?? false
 
 // Rule 9: two ideas turned round in one statement are a reverse argument.
 function inReverse(open: Case, claims: readonly Claim[], statement: number): boolean {

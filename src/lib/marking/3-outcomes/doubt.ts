@@ -1,6 +1,7 @@
 import type { ReadPage } from '../1-statements/page'
+import { byFirstWord } from '../words/first-words'
 
-const HEDGES = [
+const HEDGES = byFirstWord([
   'maybe',
   'perhaps',
   'possibly',
@@ -15,7 +16,7 @@ const HEDGES = [
   'no idea',
   "don't know",
   'dont know',
-].map((words) => words.split(' '))
+])
 
 /**
  * Rule 1: statements that the student doubts in so many words. What is doubted is not said; a statement that is nothing but the doubt
@@ -34,8 +35,9 @@ export function doubted(page: ReadPage): ReadonlySet<number> {
 
 function hedgeAt(page: ReadPage, from: number, to: number): number {
   for (let i = from; i < to; i += 1) {
+    const hedges = HEDGES.get(page.tokens[i]!.text)
     if (
-      HEDGES.some((hedge) =>
+      hedges?.some((hedge) =>
         hedge.every((word, k) => i + k < to && page.tokens[i + k]!.text === word),
       )
     )

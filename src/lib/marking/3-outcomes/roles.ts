@@ -1,4 +1,4 @@
-import { assertionsIn, type Assertion } from '../1-statements/assertions'
+import { assertionsOf, type Assertion } from '../1-statements/assertions'
 import { readPage, type ReadPage } from '../1-statements/page'
 import { Finder, type Hit } from '../2-ideas/find'
 import type { ReadyPoint, ReadyTopic, Unit } from '../2-ideas/ready'
@@ -55,8 +55,8 @@ function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
   const finder = new Finder(page)
   const players: Player[] = []
   const seen = new Set<string>()
-  page.statements
-    .flatMap((statement) => assertionsIn(page, statement))
+  assertionsOf(page)
+    .flat()
     .forEach((assertion, a) => {
       for (let i = assertion.subject.from; i < assertion.body.to; i += 1) {
         const phrase = knownPhraseAt(page.keys, i)
@@ -92,9 +92,19 @@ function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
 const differs = (one: Player, two: Player): boolean =>
   one.assertion === two.assertion && one.role !== two.role
 
-/** Are there two things in the point that another page could exchange? */
-export const mayExchange = (topic: ReadyTopic, point: ReadyPoint): boolean =>
-  rolesOf(topic, point).exchangeable
+/** The statements of a page in which two things of the point stand: the only ones that can exchange them. */
+export function statementsWithTwo(
+  topic: ReadyTopic,
+  point: ReadyPoint,
+  finder: Finder,
+): ReadonlySet<number> {
+  const { players, exchangeable } = rolesOf(topic, point)
+  const [one, two] = [new Set<number>(), new Set<number>()]
+  if (!exchangeable) return two
+  for (const { unit } of players)
+    for (const s of finder.statementsWith(unit)) (one.has(s) ? two : one).add(s)
+  return two
+}
 
 /** Rule 10: two things of the point that stand in each other's roles in this assertion of the page, and not in their own as well; first the one that comes first. */
 export function swappedRoles(

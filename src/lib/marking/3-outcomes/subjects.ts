@@ -1,4 +1,4 @@
-import { assertionsIn, type Assertion } from '../1-statements/assertions'
+import { assertionsOf, type Assertion } from '../1-statements/assertions'
 import type { ReadPage } from '../1-statements/page'
 import type { Finder, Hit } from '../2-ideas/find'
 import type { Occurrence } from '../2-ideas/occurrence'
@@ -26,7 +26,7 @@ export class Subjects {
     private readonly topic: ReadyTopic,
     finder: Finder,
   ) {
-    const byStatement = page.statements.map((statement) => assertionsIn(page, statement))
+    const byStatement = assertionsOf(page)
     this.assertions = byStatement.flat()
     this.assertionOf = new Int32Array(page.tokens.length).fill(-1)
     let count = 0

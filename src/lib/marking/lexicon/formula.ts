@@ -1,21 +1,28 @@
 import { compounds, elements } from './formulae'
+import { once } from './once'
 import { rowsOf } from './rows'
 
-const byName = new Map<string, string>()
-for (const row of [...rowsOf(elements), ...rowsOf(compounds)]) {
-  const [names = '', formula = ''] = row.split(' = ').map((part) => part.trim())
-  for (const name of names.split(',')) {
-    const known = name.trim().toLowerCase()
-    if (known && !byName.has(known)) byName.set(known, formula)
+const byName = once((): ReadonlyMap<string, string> => {
+  const found = new Map<string, string>()
+  for (const row of [...rowsOf(elements), ...rowsOf(compounds)]) {
+    const [names = '', formula = ''] = row.split(' = ').map((part) => part.trim())
+    for (const name of names.split(',')) {
+      const known = name.trim().toLowerCase()
+      if (known && !found.has(known)) found.set(known, formula)
+    }
   }
-}
+  return found
+})
+
+/** The names that are listed, in lower case. */
+export const substanceNames = (): readonly string[] => [...byName().keys()]
 
 /** Gases that stand as molecules of two atoms in a reaction: the element's symbol alone would be one atom. */
 const PAIRS = new Set(['H', 'N', 'O', 'F', 'Cl', 'Br', 'I'])
 
 /** The formula of an element, compound or ion in a reaction (`oxygen` is O2); undefined for a name that is not listed. */
 export function formulaNamed(name: string): string | undefined {
-  const formula = byName.get(name) ?? byName.get(name.replace(/s$/, ''))
+  const formula = byName().get(name) ?? byName().get(name.replace(/s$/, ''))
   return formula && PAIRS.has(formula) ? `${formula}2` : formula
 }
 

@@ -28,7 +28,8 @@ export class FrontCoded {
   }
 }
 
-function wordsOf(stretch: string, before: string): ReadonlySet<string> {
+/** All words of a list, or of a stretch of one whose first word shares letters with `before`. */
+export function wordsOf(stretch: string, before = ''): ReadonlySet<string> {
   const words = new Set<string>()
   let word = before
   for (const [entry] of stretch.matchAll(/[A-Z][^A-Z]*/g)) {

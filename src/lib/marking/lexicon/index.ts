@@ -4,7 +4,7 @@
  */
 import { joined as joinedData } from './joined'
 import { keptApart as keptApartData } from './kept-apart'
-import { FrontCoded } from './front-coded'
+import { wordsOf as wordsOfCoded } from './front-coded'
 import { isKnownWord } from './known'
 import { lookAlikes as lookAlikesData } from './look-alikes'
 import { opposites } from './opposites'
@@ -234,9 +234,9 @@ export function isKnown(word: string): boolean {
   return isKnownWord(word) || stops.has(word) || apart.has(word)
 }
 
-const verbs = new FrontCoded(verbForms)
-const either = new FrontCoded(nounsOrVerbs)
+const verbs = once(() => wordsOfCoded(verbForms))
+const either = once(() => wordsOfCoded(nounsOrVerbs))
 /** Is it a form of a verb, and nothing else? */
-export const isVerbForm = (word: string): boolean => verbs.has(word)
+export const isVerbForm = (word: string): boolean => verbs().has(word)
 /** Is it a noun or a verb by its place: pushes, runs, moves? */
-export const isNounOrVerb = (word: string): boolean => either.has(word)
+export const isNounOrVerb = (word: string): boolean => either().has(word)

@@ -21,7 +21,7 @@ const SPECIES =
   /^(\d+)?\s*((?:[A-Z][a-z]?\d*|\((?:[A-Z][a-z]?\d*)+\)\d*|\[(?:[A-Z][a-z]?\d*)+\]\d*)+|e)\s*(?:\^?\{?(\d*[+-]+|[+-]\d+)\}?)?$/
 
 /** Sub- and superscripts as plain signs: `Ca²⁺` is `Ca^2+`. */
-function flat(text: string): string {
+export function flat(text: string): string {
   return text
     .replace(/[₀-₉]/g, (c) => String(SUB.indexOf(c)))
     .replace(
@@ -153,12 +153,15 @@ function speciesOf(part: string, expected: ReadonlySet<string>, named: NameToFor
   const formula = named(name[2]!.trim())
   return formula
     ? {
-        formula: plainFormula(...split(flat(formula))),
+        formula: speciesNamed(formula),
         count: Number(name[1] ?? 1),
         counted: false,
       }
     : undefined
 }
+
+/** The species that a formula of the lexicon stands for. */
+export const speciesNamed = (formula: string): string => plainFormula(...split(flat(formula)))
 
 function split(formula: string): [string, string | undefined] {
   const hit = /^(.*?)(?:\^?(\d*[+-]+))?$/.exec(formula.replace('^', '\u0000'))!

@@ -140,6 +140,9 @@ function longestName(
 export const differByCase = (symbols: readonly string[]): boolean =>
   new Set(symbols.map((s) => s.toLowerCase())).size < symbols.length
 
+/** Symbols that are written as one word, at the most. */
+export const MOST_SPELT = 5
+
 /** `fλ`, `mgh`: nothing but symbols, one after the other; undefined for everything else. */
 export function symbolsSpelt(
   raw: string,
@@ -156,7 +159,7 @@ export function symbolsSpelt(
     out.push(next)
     i += next.length
   }
-  return out.length > 1 && out.length <= 5 ? out : undefined
+  return out.length > 1 && out.length <= MOST_SPELT ? out : undefined
 }
 
 // A lone letter is a quantity only beside a sign of mathematics or another lone letter: `a` is an article.

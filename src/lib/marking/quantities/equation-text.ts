@@ -10,7 +10,7 @@ import {
   type Expression,
   type Relation,
 } from './algebra'
-import { differByCase, piecesIn, symbolsSpelt } from './equation-pieces'
+import { differByCase, MOST_SPELT, piecesIn, symbolsSpelt } from './equation-pieces'
 import { arranged, runsOf, sidesOf, trimmedSide } from './equation-sides'
 import type { Piece } from './equation-words'
 import { namesOf } from './quantity-names'
@@ -45,15 +45,18 @@ export function mayHold(
   { tokens, keys, text }: Page,
   { from, to }: { readonly from: number; readonly to: number },
 ): boolean {
-  const here = keys.slice(from, to)
   const asked = symbolsIn(relation)
+  const symbols = [...names.keys()]
+  /** A run of symbols is no longer than this (`mgh`). */
+  const longest = MOST_SPELT * Math.max(...symbols.map(({ length }) => length))
   for (const [symbol, phrases] of names) {
-    if (phrases.some((phrase) => mayStand(phrase, here))) continue
+    if (phrases.some((phrase) => mayStand(phrase, keys, from, to))) continue
     const letter = symbol.toLowerCase()
-    const symbols = [...names.keys()]
     let spelt = false
     for (let i = from; i < to && !spelt; i += 1) {
-      const raw = text.slice(tokens[i]!.start, tokens[i]!.end)
+      const { start, end } = tokens[i]!
+      if (asked.has(symbol) && end - start > longest) continue
+      const raw = text.slice(start, end)
       spelt =
         raw.toLowerCase().includes(letter) &&
         // A letter that is explained but not in the equation is nowhere spelt.
@@ -65,11 +68,15 @@ export function mayHold(
 }
 
 // All words that the phrase cannot do without; any of them, where it can do without each.
-function mayStand({ slots }: Phrase, keys: readonly string[]): boolean {
+function mayStand({ slots }: Phrase, keys: readonly string[], from: number, to: number): boolean {
+  const stands = (key: string) => {
+    for (let i = from; i < to; i += 1) if (keys[i] === key) return true
+    return false
+  }
   const needed = slots.filter(({ optional }) => !optional)
   return needed.length > 0
-    ? needed.every(({ key }) => keys.includes(key))
-    : slots.some(({ key }) => keys.includes(key))
+    ? needed.every(({ key }) => stands(key))
+    : slots.some(({ key }) => stands(key))
 }
 
 export interface EquationFound {
