@@ -3,7 +3,8 @@
  * uses the keyboard, forced colours or less motion. One walk, so that each state is reached once.
  */
 import type { Page } from '@playwright/test'
-import { expect, test, violations, writeAndMark } from './app'
+import { expect, test, writeAndMark } from './app'
+import { violations } from './axe'
 import { faultsOfKeyboard } from './keyboard-walk'
 import { afterMonths, EVERY_MARK, firstVisit, type State } from './states'
 

@@ -1,11 +1,11 @@
 /** What the browser tests share: the app as a person meets it, by roles and visible names. */
 import { readFileSync } from 'node:fs'
-import AxeBuilder from '@axe-core/playwright'
 import { test as base, expect, type BrowserContext, type Page } from '@playwright/test'
 import { parse } from 'yaml'
+import { expectNoViolations } from './axe'
 import { isPicture, KeptPage } from './kept-page'
 
-export { expect }
+export { expect, expectNoViolations }
 
 interface SyllabusFile {
   readonly title: string
@@ -113,31 +113,6 @@ export const test = base.extend<{ quiet: void; apart: boolean }, { kept: KeptPag
     { auto: true },
   ],
 })
-
-/** The rules of axe whose answer depends on the colours. In a second scheme, on a page as it stands, no other one can find anything new. */
-const OF_COLOURS = ['color-contrast', 'link-in-text-block']
-
-/** What axe looks for: all that is on by itself, but for what is named. At another width no colour is another one. */
-type Look = 'all' | 'colours' | 'all but colours' | { readonly tags: readonly string[] }
-
-/** No violations of WCAG 2.2 AA or of axe's best practices on the page as it stands. */
-export async function expectNoViolations(page: Page, look: Look = 'all'): Promise<void> {
-  const found = await violations(page, look)
-  // A colour may still be on its way: what is a violation is one the second time as well.
-  if (found.length > 0) expect(await violations(page, look)).toEqual([])
-}
-
-export async function violations(page: Page, look: Look): Promise<string[]> {
-  // The app has no frames: run in the page itself, axe finds the same in a quarter of the time, most of it on long pages.
-  const axe = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
-  if (look === 'colours') axe.withRules(OF_COLOURS)
-  else if (look === 'all but colours') axe.disableRules(OF_COLOURS)
-  else if (look !== 'all') axe.withTags([...look.tags])
-  const { violations } = await axe.analyze()
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join('; ')}`,
-  )
-}
 
 /** Nothing sticks out to the side. */
 export async function expectNoSideways(page: Page): Promise<void> {
