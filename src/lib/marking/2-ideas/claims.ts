@@ -1,7 +1,7 @@
 import type { ReadPage } from '../1-statements/page'
-import { speltOut } from '../1-statements/spelt'
+import { speltOut, type Spelt } from '../1-statements/spelt'
 import type { Statement } from '../1-statements/statements'
-import { compareReactions, reactionIn } from '../quantities/chemistry'
+import { compareReactions, mayReact, reactionIn } from '../quantities/chemistry'
 import { equationsIn, mayHold } from '../quantities/equation-text'
 import { numbersIn } from '../quantities/numbers'
 import { mayTell } from '../quantities/reaction-names'
@@ -17,31 +17,26 @@ export interface Claim {
   readonly label: string
   readonly kind: IdeaMark['kind']
   readonly idea?: ReadyIdea
+  /** In the order of their statements. */
   readonly occurrences: readonly Occurrence[]
   /** The right number without its unit: half of the claim. */
   readonly halves: readonly Occurrence[]
 }
 
-/** What is found of a claim in one statement. */
-export function foundIn(claim: Claim, statement: number): readonly Occurrence[] {
-  return byStatement(claim).get(statement) ?? NONE
+/** What is found of a claim in one statement, or from one up to another. */
+export function foundIn({ occurrences }: Claim, from: number, to = from): readonly Occurrence[] {
+  let low = 0
+  let high = occurrences.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (occurrences[middle]!.statement < from) low = middle + 1
+    else high = middle
+  }
+  let end = low
+  while (end < occurrences.length && occurrences[end]!.statement <= to) end += 1
+  return end === low ? NONE : occurrences.slice(low, end)
 }
 const NONE: readonly never[] = []
-
-/** What is found of a claim, by statement. */
-export function byStatement(claim: Claim): ReadonlyMap<number, readonly Occurrence[]> {
-  const known = parted.get(claim)
-  if (known) return known
-  const made = new Map<number, Occurrence[]>()
-  for (const o of claim.occurrences) {
-    const there = made.get(o.statement)
-    if (there) there.push(o)
-    else made.set(o.statement, [o])
-  }
-  parted.set(claim, made)
-  return made
-}
-const parted = new WeakMap<Claim, ReadonlyMap<number, readonly Occurrence[]>>()
 
 /** All claims of a point, in the point's order: ideas or steps, then the equation, then the value. */
 export function claimsOf(point: ReadyPoint, finder: Finder): Claim[] {
@@ -79,7 +74,8 @@ const OPERATOR =
 
 function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
   const found: Occurrence[] = []
-  for (const statement of statementsOf(page).withSigns) {
+  const { withSigns, withArrows } = statementsOf(page)
+  for (const statement of point.equation ? withSigns : withArrows) {
     if (point.equation) {
       if (!mayHold(point.equation, page, statement)) continue
       const hits = equationsIn(point.equation, page.tokens, page.text, statement).map((hit) =>
@@ -106,19 +102,26 @@ function equations(point: ReadyPoint, page: ReadPage): Occurrence[] {
   return found
 }
 
-/** The statements that could be mathematics, and those that could tell a value; most are neither, and every point that asks for one asks. */
+interface Told extends Spelt {
+  readonly statement: Statement
+}
+
+/** The statements that could be mathematics, a reaction or a value; most are none, and every point that asks for one asks. */
 interface Quantitative {
   readonly withSigns: readonly Statement[]
-  readonly withNumbers: readonly Statement[]
+  readonly withArrows: readonly Statement[]
+  readonly withNumbers: readonly Told[]
 }
 
 function statementsOf(page: ReadPage): Quantitative {
   const known = quantitative.get(page)
   if (known) return known
-  const texts = page.statements.map((statement) => speltOut(page, statement).text)
+  const told = page.statements.map((statement) => ({ ...speltOut(page, statement), statement }))
+  const withSigns = told.filter(({ text }) => OPERATOR.test(text)).map(({ statement }) => statement)
   const made = {
-    withSigns: page.statements.filter(({ index }) => OPERATOR.test(texts[index]!)),
-    withNumbers: page.statements.filter(({ index }) => numbersIn(texts[index]!).length > 0),
+    withSigns,
+    withArrows: withSigns.filter(({ start, end }) => mayReact(page.text.slice(start, end))),
+    withNumbers: told.filter(({ text }) => numbersIn(text).length > 0),
   }
   quantitative.set(page, made)
   return made
@@ -126,9 +129,8 @@ function statementsOf(page: ReadPage): Quantitative {
 const quantitative = new WeakMap<ReadPage, Quantitative>()
 
 function values(point: ReadyPoint, page: ReadPage): Occurrence[] {
-  return statementsOf(page).withNumbers.flatMap((statement) => {
-    const { text, placeOf } = speltOut(page, statement)
-    return valuesIn(point.value!, text).map(({ says, span }) =>
+  return statementsOf(page).withNumbers.flatMap(({ statement, text, placeOf }) =>
+    valuesIn(point.value!, text).map(({ says, span }) =>
       occurrenceAt(
         page,
         statement,
@@ -136,8 +138,8 @@ function values(point: ReadyPoint, page: ReadPage): Occurrence[] {
         says === 'wrong' ? -1 : 1,
         says === 'no unit' ? 0.5 : 1,
       ),
-    )
-  })
+    ),
+  )
 }
 
 /**

@@ -2,7 +2,7 @@ import type { Claim } from '../2-ideas/claims'
 import type { Finder, Hit } from '../2-ideas/find'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { ReadyPoint, ReadyTopic } from '../2-ideas/ready'
-import { statementsWithTwo, swappedRoles } from './roles'
+import { swappedRoles, thingsIn } from './roles'
 import type { Subjects } from './subjects'
 import { SAID } from './thresholds'
 
@@ -23,13 +23,13 @@ export class Roles {
   inOrder(index: number, claims: readonly Claim[]): readonly Claim[] {
     const point = this.topic.points[index]!
     const said = claims.some(({ kind, occurrences }) => kind === 'idea' && occurrences.length > 0)
-    const together = said ? statementsWithTwo(this.topic, point, this.finder) : undefined
-    if (!together || together.size === 0) return claims
+    const things = said ? thingsIn(this.topic, point, this.finder) : undefined
+    if (!things) return claims
     const told = new Map<number, Told>()
     claims.forEach((claim, c) => {
       if (claim.kind !== 'idea') return
       for (const o of claim.occurrences) {
-        if (!together.has(o.statement)) continue
+        if (things[o.statement]! < 2) continue
         const a = this.subjects.at(o.at[0]!.from)
         let there = told.get(a)
         if (!there) told.set(a, (there = { pair: this.pairIn(point, a), found: [] }))

@@ -92,18 +92,17 @@ function rolesOf(topic: ReadyTopic, point: ReadyPoint): Roles {
 const differs = (one: Player, two: Player): boolean =>
   one.assertion === two.assertion && one.role !== two.role
 
-/** The statements of a page in which two things of the point stand: the only ones that can exchange them. */
-export function statementsWithTwo(
+/** How many things of the point stand in each statement of a page; undefined for a point without two that could be exchanged. */
+export function thingsIn(
   topic: ReadyTopic,
   point: ReadyPoint,
   finder: Finder,
-): ReadonlySet<number> {
+): Uint16Array | undefined {
   const { players, exchangeable } = rolesOf(topic, point)
-  const [one, two] = [new Set<number>(), new Set<number>()]
-  if (!exchangeable) return two
-  for (const { unit } of players)
-    for (const s of finder.statementsWith(unit)) (one.has(s) ? two : one).add(s)
-  return two
+  if (!exchangeable) return undefined
+  const things = new Uint16Array(finder.page.statements.length)
+  for (const { unit } of players) for (const s of finder.statementsWith(unit)) things[s]! += 1
+  return things
 }
 
 /** Rule 10: two things of the point that stand in each other's roles in this assertion of the page, and not in their own as well; first the one that comes first. */

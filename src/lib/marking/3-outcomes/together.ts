@@ -21,8 +21,11 @@ export function carriedOn(page: ReadPage): readonly boolean[] {
 
 /** The runs of statements around `s` in which the ideas of one point may stand together: shortest first. */
 export function windowsAt(s: number, carried: readonly boolean[]): (readonly [number, number])[] {
-  const windows: (readonly [number, number])[] = [[s, s]]
-  if (carried[s]) windows.push([s, s + 1])
-  if (carried[s] && carried[s + 1]) windows.push([s, s + 2])
-  return windows
+  return [0, 1, 2].slice(0, longestAt(s, carried) + 1).map((more) => [s, s + more] as const)
+}
+
+/** How many statements after `s` the longest of them has. */
+export function longestAt(s: number, carried: readonly boolean[]): number {
+  if (!carried[s]) return 0
+  return carried[s + 1] ? 2 : 1
 }

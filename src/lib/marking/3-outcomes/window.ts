@@ -1,9 +1,9 @@
-import { byStatement, type Claim } from '../2-ideas/claims'
+import { foundIn, type Claim } from '../2-ideas/claims'
 import type { Occurrence } from '../2-ideas/occurrence'
 import type { Case } from './judge'
 import { tellsRelation } from './reverse'
 import { SAID, SAID_LOOSE } from './thresholds'
-import { windowsAt } from './together'
+import { longestAt, windowsAt } from './together'
 
 /** What a run of statements says of one point. */
 export interface Window {
@@ -18,9 +18,6 @@ export interface Window {
 
 /** Items of a list may stand this many statements apart. */
 const LIST_REACH = 7
-/** Statements after its first that a window of any other point has at the most. */
-const LONGEST = 2
-const REACH = Math.max(LIST_REACH, LONGEST) + 1
 
 /** The run of statements that says most of the point: most ideas, then the strongest, then the shortest and first. */
 export function bestWindow(
@@ -29,54 +26,64 @@ export function bestWindow(
   claims: readonly Claim[],
 ): Window | undefined {
   const { drafted, point } = open.topic.points[index]!
-  const found = claims.map(byStatement)
-  const gains = gainsOf(drafted, claims)
   const wide = point.any !== undefined
-  /** How much what is found in each statement adds to the value of a window, at the most. */
-  const most = new Float64Array(open.page.statements.length + REACH)
-  const starts: number[] = []
-  found.forEach((buckets, c) => {
-    const least = drafted ? 0 : leastOf(claims[c]!)
-    for (const [s, occurrences] of buckets) {
-      most[s]! += gains[c]!
-      if (!occurrences.some(({ strength }) => strength >= least)) continue
-      starts.push(s)
-      if (s > 0) starts.push(s - 1)
-    }
-  })
-  const valueOf = ({ cover, count, strength }: Window): number =>
-    drafted ? cover * claims.length : count + strength * STRENGTH_COUNTS
+  const { starts, most } = promisesOf(open, claims, drafted)
+  const aboutness = (s: number) => open.about.share(index, s) * 0.3
   /** No window that begins there is worth more. */
   const atMost = (s: number): number => {
     let sum = STRENGTH_COUNTS + ROUNDING + aboutness(s)
-    for (let k = s; k <= s + (wide ? LIST_REACH : LONGEST); k += 1) sum += most[k]!
+    const last = s + (wide ? LIST_REACH : longestAt(s, open.carried))
+    for (let k = s; k <= last; k += 1) sum += most[k]!
     return sum
   }
-  const aboutness = (s: number) => open.about.share(index, s) * 0.3
-
   let best: { window: Window; value: number; at: number } | undefined
   const read = (s: number) => {
     for (const [from, to] of wide ? [[s, s + LIST_REACH] as const] : windowsAt(s, open.carried)) {
-      const here = found.map((buckets) => inside(buckets, from, to))
+      const here = claims.map((claim) => foundIn(claim, from, to))
       if (!wide && from !== to && contrasts(here)) continue
       const window = readWindow(claims, here, open)
-      const value = valueOf(window) + aboutness(s)
-      const says = window.count > 0 || (drafted && window.cover > 0)
+      const { count, cover, strength } = window
+      const value =
+        (drafted ? cover * claims.length : count + strength * STRENGTH_COUNTS) + aboutness(s)
+      const says = count > 0 || (drafted && cover > 0)
       const better = !best || value > best.value || (value === best.value && s < best.at)
       if (says && better) best = { window, value, at: s }
     }
   }
   // Most statements have nothing but one idea that stands everywhere. The most promising is read first: then few of the others can be better.
-  const promising = [...new Set(starts)].map((s) => ({ s, bound: atMost(s) }))
-  promising.sort((a, b) => b.bound - a.bound || a.s - b.s)
-  for (const { s, bound } of promising) {
-    if (best && bound < best.value) break
-    read(s)
-  }
+  let first: number | undefined
+  for (const s of starts) if (first === undefined || atMost(s) > atMost(first)) first = s
+  if (first !== undefined) read(first)
+  for (const s of starts) if (s !== first && (!best || atMost(s) >= best.value)) read(s)
   return best?.window
 }
 
-type Buckets = ReadonlyMap<number, readonly Occurrence[]>
+/** Where a window may begin, in order, and how much what is found in each statement adds to the value of one, at the most. */
+function promisesOf(
+  { page }: Case,
+  claims: readonly Claim[],
+  drafted: boolean,
+): { readonly starts: readonly number[]; readonly most: Float64Array } {
+  const begins = new Uint8Array(page.statements.length)
+  const most = new Float64Array(page.statements.length + LIST_REACH + 1)
+  const gains = gainsOf(drafted, claims)
+  for (const [c, claim] of claims.entries()) {
+    const least = drafted ? 0 : leastOf(claim)
+    let counted = -1
+    for (const { statement, strength, sign, directional } of claim.occurrences) {
+      if (strength < least) continue
+      begins[statement] = 1
+      if (statement > 0) begins[statement - 1] = 1
+      // What is turned round counts only as one side of a reverse argument.
+      if (statement === counted || (sign === -1 && !directional)) continue
+      most[statement]! += gains[c]!
+      counted = statement
+    }
+  }
+  const starts: number[] = []
+  for (let s = 0; s < begins.length; s += 1) if (begins[s]) starts.push(s)
+  return { starts, most }
+}
 
 /** What each claim adds to the value of a window, at the most. */
 function gainsOf(drafted: boolean, claims: readonly Claim[]): readonly number[] {
@@ -92,13 +99,6 @@ const wholeOf = (claims: readonly Claim[]): number =>
 /** What the strength of what is said adds to the count of it. */
 const STRENGTH_COUNTS = 0.5
 const ROUNDING = 1e-9
-
-function inside(buckets: Buckets, from: number, to: number): readonly Occurrence[] {
-  if (from === to) return buckets.get(from) ?? []
-  const found: Occurrence[] = []
-  for (let s = from; s <= to; s += 1) for (const o of buckets.get(s) ?? []) found.push(o)
-  return found
-}
 
 type Here = readonly (readonly Occurrence[])[]
 

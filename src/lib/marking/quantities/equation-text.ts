@@ -41,15 +41,12 @@ export function readyEquation(
 
 /** Is every quantity of the equation named among the tokens, by its name or by its letter? Without that nothing can be found there. */
 export function mayHold(
-  { names, relation }: ReadyEquation,
+  ready: ReadyEquation,
   { tokens, keys, text }: Page,
   { from, to }: { readonly from: number; readonly to: number },
 ): boolean {
-  const asked = symbolsIn(relation)
-  const symbols = [...names.keys()]
-  /** A run of symbols is no longer than this (`mgh`). */
-  const longest = MOST_SPELT * Math.max(...symbols.map(({ length }) => length))
-  for (const [symbol, phrases] of names) {
+  const { asked, symbols, longest, exactCase } = spellingOf(ready)
+  for (const [symbol, phrases] of ready.names) {
     if (phrases.some((phrase) => mayStand(phrase, keys, from, to))) continue
     const letter = symbol.toLowerCase()
     let spelt = false
@@ -60,12 +57,36 @@ export function mayHold(
       spelt =
         raw.toLowerCase().includes(letter) &&
         // A letter that is explained but not in the equation is nowhere spelt.
-        (!asked.has(symbol) || symbolsSpelt(raw, symbols, differByCase(symbols)) !== undefined)
+        (!asked.has(symbol) || symbolsSpelt(raw, symbols, exactCase) !== undefined)
     }
     if (!spelt) return false
   }
   return true
 }
+
+interface Spelling {
+  /** The symbols that are in the equation, of those that are explained. */
+  readonly asked: ReadonlySet<string>
+  readonly symbols: readonly string[]
+  /** Letters of a run of symbols (`mgh`), at the most. */
+  readonly longest: number
+  readonly exactCase: boolean
+}
+
+function spellingOf(ready: ReadyEquation): Spelling {
+  const known = spellings.get(ready)
+  if (known) return known
+  const symbols = [...ready.names.keys()]
+  const made = {
+    asked: symbolsIn(ready.relation),
+    symbols,
+    longest: MOST_SPELT * Math.max(...symbols.map(({ length }) => length)),
+    exactCase: differByCase(symbols),
+  }
+  spellings.set(ready, made)
+  return made
+}
+const spellings = new WeakMap<ReadyEquation, Spelling>()
 
 // All words that the phrase cannot do without; any of them, where it can do without each.
 function mayStand({ slots }: Phrase, keys: readonly string[], from: number, to: number): boolean {

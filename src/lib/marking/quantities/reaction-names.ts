@@ -1,13 +1,12 @@
 import { formulaNamed, substanceNames } from '../lexicon/formula'
 import { once } from '../lexicon/once'
-import { flat, mayReact, speciesNamed, type Reaction, type Side } from './chemistry'
+import { flat, speciesNamed, type Reaction, type Side } from './chemistry'
 
 /**
- * Can the text tell the reaction, or a wrong form of it? There must be something that could stand between its sides, and all species of one
- * side, by their formulae or their names. Reading a reaction takes much longer than this.
+ * Can the text tell the reaction, or a wrong form of it? All species of one side must be there, by their formulae or their names. Reading a
+ * reaction takes much longer than this.
  */
 export function mayTell({ from, to }: Reaction, text: string): boolean {
-  if (!mayReact(text)) return false
   const here = flat(text).toLowerCase()
   const hasAll = (side: Side) =>
     [...side.keys()].every((species) => writtenAs(species).some((form) => here.includes(form)))
