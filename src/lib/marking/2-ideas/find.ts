@@ -43,7 +43,7 @@ export class Finder {
     const occurrences: Occurrence[] = []
     for (const index of [...all.keys()].sort((a, b) => a - b)) {
       const whole = combined(
-        parts.map((pieces) => inPlace(fullest(pieces.get(index)!), this.page)),
+        parts.map((pieces) => inPlace(fullest(unopposed(pieces.get(index)!)), this.page)),
         this.page,
       )
       const found = whole.some(saysSomethingElse)
@@ -162,6 +162,21 @@ function fullest(pieces: readonly Piece[]): readonly Piece[] {
         (other) =>
           other.content > piece.content &&
           piece.at.every((a) => other.at.some((b) => b.from <= a.from && a.to <= b.to)),
+      ),
+  )
+}
+
+// `shortage / excess demand`: a shortage is no opposite of the excess where it is what the idea asks for.
+function unopposed(pieces: readonly Piece[]): readonly Piece[] {
+  if (pieces.every(({ opposites }) => opposites === 0)) return pieces
+  const plain = pieces.filter(
+    ({ opposites, denied, denies }) => opposites === 0 && denied === denies,
+  )
+  return pieces.filter(
+    (piece) =>
+      piece.opposites === 0 ||
+      !plain.some((other) =>
+        other.at.every((a) => piece.at.some((b) => b.from <= a.from && a.to <= b.to)),
       ),
   )
 }

@@ -30,10 +30,18 @@ export function stepsInOrder(
   const chain = longestChain(places)
   const said = claims.map((_, step) => chain.find((p) => p.step === step)?.o)
   const left = places.filter((options, step) => options.length > 0 && said[step] === undefined)
-  const [odd] = left.flat()
-  if (!odd || chain.length === 0) return { said }
-  const neighbour = chain.find((p) => p.step > odd.step) ?? chain[chain.length - 1]!
-  if (orderInDoubt(page, odd.o, neighbour.o)) return { said }
+  const pairs = left.flat().map((odd) => {
+    const neighbour = chain.find((p) => p.step > odd.step) ?? chain[chain.length - 1]!
+    return { odd, neighbour }
+  })
+  const out = pairs.find(
+    ({ odd, neighbour }) =>
+      chain.length > 0 &&
+      Math.abs(odd.o.statement - neighbour.o.statement) <= TOLD_TOGETHER &&
+      !orderInDoubt(page, odd.o, neighbour.o),
+  )
+  if (!out) return { said }
+  const { odd, neighbour } = out
   const [first, second] = odd.step < neighbour.step ? [odd, neighbour] : [neighbour, odd]
   return {
     said,
@@ -46,9 +54,12 @@ export function stepsInOrder(
   }
 }
 
+/** Statements between two steps beyond which the page does not tell them one after the other. */
+const TOLD_TOGETHER = 2
+
 /** Words that put a step in another place of the order than it has on the page, in ways that `timeOf` does not always read. */
 const OTHERWISE =
-  /\b(?:earlier|previously|beforehand|in between|between (?:these|those|them)|at the (?:end|start|beginning)|last of all|end(?:s|ed)? up|second|third|fourth|fifth|only (?:\w+ ){0,4}after|19\d\d|1[0-8]\d\d|20\d\d|january|february|march|april|may|june|july|august|september|october|november|december)\b/iu
+  /\b(?:earlier|previously|beforehand|in between|between (?:these|those|them)|at the (?:end|start|beginning)|last of all|end(?:s|ed)? up|second|third|fourth|fifth|only (?:\w+ ){0,4}after|none of (?:this|that|it)|19\d\d|1[0-8]\d\d|20\d\d|january|february|march|april|may|june|july|august|september|october|november|december)\b/iu
 
 // Where the page orders two steps in such words, it is not plain that their order is wrong.
 function orderInDoubt(page: ReadPage, one: Occurrence, two: Occurrence): boolean {

@@ -19,7 +19,7 @@ export function swappedPartner(open: Case, index: number): ClashFound | undefine
     const assertion = subjects.assertions[a]
     if (!assertion || place.from >= assertion.subject.to) continue
     const body = assertion.body
-    if (saysOf(open.claims[index]!, term, assertion) > 0) continue
+    if (saysOf(open, open.claims[index]!, term, assertion) > 0) continue
     if (!partnersIn(open, a).some((other) => other !== index)) continue
     return {
       kind: 'swapped',
@@ -43,7 +43,7 @@ function partnersIn(open: Case, a: number): readonly number[] {
     const needed = open.topic.points[other]!.ideas.length - 1
     if (term === undefined || needed < 1 || open.subjects.names(other, a)) return false
     // What both points have proves nothing.
-    const says = saysOf(open.everyClaim[other]!, term, assertion)
+    const says = saysOf(open, open.everyClaim[other]!, term, assertion)
     return says >= Math.min(2, needed) && says * 2 >= needed
   })
   byAssertion.set(a, made)
@@ -51,8 +51,13 @@ function partnersIn(open: Case, a: number): readonly number[] {
 }
 const partners = new WeakMap<Case, Map<number, readonly number[]>>()
 
-/** How many ideas of a point, its term left out, stand in what an assertion says. */
-function saysOf(claims: readonly Claim[], term: number, { statement, body }: Assertion): number {
+/** How many ideas of a point, its term left out, stand in what an assertion says, in more than words that the title gives away. */
+function saysOf(
+  { page, topic }: Case,
+  claims: readonly Claim[],
+  term: number,
+  { statement, body }: Assertion,
+): number {
   return claims.filter(
     (claim, c) =>
       c !== term &&
@@ -60,7 +65,8 @@ function saysOf(claims: readonly Claim[], term: number, { statement, body }: Ass
         (o) =>
           o.sign === 1 &&
           o.strength >= (claim.idea?.loose ? SAID_LOOSE : SAID) &&
-          o.at.every(({ from, to }) => from >= body.from && to <= body.to),
+          o.at.every(({ from, to }) => from >= body.from && to <= body.to) &&
+          o.at.some(({ from }) => !topic.titleKeys.has(page.keys[from]!)),
       ),
   ).length
 }

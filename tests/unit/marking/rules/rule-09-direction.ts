@@ -193,4 +193,14 @@ export const examples: readonly RuleExample[] = [
     outcome: 'full',
     why: 'longer and lower are shorter and higher turned round, without ideas',
   },
+  {
+    subject: 'harbours',
+    point: {
+      text: 'A port that spends more than it earns has a deficit.',
+      ideas: ['deficit / excess spending', 'spends more'],
+    },
+    says: 'A port that spends more than it earns: its spending leaves a deficit.',
+    outcome: 'full',
+    why: 'a deficit is what one wording asks for, and no opposite of the excess in the other',
+  },
 ]

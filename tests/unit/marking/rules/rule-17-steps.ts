@@ -318,4 +318,14 @@ export const examples: readonly RuleExample[] = [
     outcome: 'missed',
     why: 'a method for another body',
   },
+  {
+    subject: 'harbours',
+    point: {
+      text: 'Sounding the channel: lower the lead, read the mark, write the depth down.',
+      steps: ['lower + lead', 'read + mark', 'write + depth'],
+    },
+    says: 'Write the depth of the dock on the chart first, said the pilot. Gulls nest on the wall. The ferry runs at ten. There is a fish market. To sound the channel lower the lead and read the mark.',
+    outcome: 'partial',
+    why: 'what stands far off is another story and no wrong order',
+  },
 ]
