@@ -38,6 +38,8 @@ export default defineConfig({
   test: {
     // Property tests of large inputs on a busy machine; no test asserts a time.
     testTimeout: 60_000,
+    // One processor is left idle otherwise: of two, that is half of them.
+    maxWorkers: '100%',
     projects: [
       {
         extends: './vite.config.ts',
@@ -58,6 +60,8 @@ export default defineConfig({
         test: {
           name: 'component',
           environment: 'jsdom',
+          // One window for all files: each page that was shown is taken out of it, and what it kept is erased.
+          isolate: false,
           include: ['tests/component/**/*.test.ts'],
           // The last net, not a cure: a test that passes only the second time is told as retried, and is put right.
           retry: 1,
