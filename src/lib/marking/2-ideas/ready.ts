@@ -144,7 +144,7 @@ function makeReady(topic: Topic): ReadyTopic {
     titleKeys,
     vocabulary: vocabularyOf(
       terms,
-      commonWords(),
+      commonWords,
       phrasesOf(topic),
       topic.points.map(({ text }) => text),
     ),

@@ -139,16 +139,17 @@ export const lookAlikes = (word: string): readonly string[] => lookingAlike.get(
 
 /** Groups of words and phrases that an examiner accepts for one another. An abbreviation that is also a word (AIDS) stays out. */
 export const synonymRows = once((): readonly (readonly string[])[] => {
-  const rows = [...rowsOf(synonyms), ...rowsOf(scienceSynonyms)].map((row) =>
-    row.split(',').map((phrase) => phrase.trim()),
-  )
-  return [...rows, ...formulaRows()].map((row) =>
-    row
-      .filter(
-        (phrase) => phrase !== '' && !(/^[A-Z]+$/.test(phrase) && isKnown(phrase.toLowerCase())),
-      )
-      .map((phrase) => phrase.toLowerCase()),
-  )
+  const rows = [...rowsOf(synonyms), ...rowsOf(scienceSynonyms)].map((row) => row.split(','))
+  return [...rows, ...formulaRows()].map((row) => {
+    const phrases: string[] = []
+    for (const written of row) {
+      const phrase = written.trim()
+      const plain = phrase.toLowerCase()
+      const abbreviation = phrase !== plain && /^[A-Z]+$/.test(phrase)
+      if (phrase !== '' && !(abbreviation && isKnown(plain))) phrases.push(plain)
+    }
+    return phrases
+  })
 })
 
 /** Technical and formal words with plain ones that say the same; the plain ones are not said by the technical word. */

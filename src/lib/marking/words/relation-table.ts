@@ -28,41 +28,45 @@ const PLAINLY = 0.85
 const SAME_SIDE = 0.85
 const OPPOSITE = 0.85
 
-interface Member {
-  readonly phrase: string
-  readonly keys: readonly string[]
-}
+type Relation = Omit<Related, 'keys'>
 
 /** A line of the lexicon: what stands in one of its sides may be related to what stands in the same or in the others. */
 interface Line {
-  readonly sides: readonly (readonly Member[])[]
-  /** How a member of one side is related to a member of another or of the same; undefined: not at all. */
-  readonly relation: (from: number, to: number) => Omit<Related, 'keys'> | undefined
+  /** The phrase keys of the members of each side. */
+  readonly sides: readonly (readonly string[])[]
+  /** How the members of one side are related to each other, and to those of another side; undefined: not at all. */
+  readonly same: Relation | undefined
+  readonly other: Relation | undefined
+  /** Only the first side is related to the others, not they to it. */
+  readonly oneWay: boolean
 }
 
-/** The lexicon's relations by keys. Only which lines a phrase stands in is kept: few phrases are ever asked for. */
+/**
+ * The lexicon's relations by keys. Only which lines a phrase stands in is kept, and what is looked up is made of that: few phrases are ever
+ * asked for, and a worker begins with reading all of it.
+ */
 export interface RelationTable {
   readonly lines: ReadonlyMap<string, readonly Line[]>
-  /** Phrases of several words that have relations: first key -> whole phrases, longest first. */
-  readonly phrases: ReadonlyMap<string, readonly (readonly string[])[]>
+  /** The phrase keys of phrases of several words that have relations, by their first key. */
+  readonly phrases: ReadonlyMap<string, readonly string[]>
   readonly directional: ReadonlySet<string>
 }
 
 /** What the lines that a phrase stands in say of it. */
 export function listedFor(phrase: string, { lines }: RelationTable): Related[] {
   const found = new Map<string, Related>()
-  for (const { sides, relation } of lines.get(phrase) ?? []) {
+  for (const { sides, same, other, oneWay } of lines.get(phrase) ?? []) {
     sides.forEach((side, from) => {
       for (const one of side) {
-        if (one.phrase !== phrase) continue
+        if (one !== phrase) continue
         sides.forEach((others, to) => {
-          const related = relation(from, to)
-          if (!related) return
-          for (const other of others) {
-            if (other.phrase === phrase) continue
-            const before = found.get(other.phrase)
-            if (!before || outweighs(related, before))
-              found.set(other.phrase, { keys: other.keys, ...related })
+          const relation = from === to ? same : oneWay && from > 0 ? undefined : other
+          if (!relation) return
+          for (const two of others) {
+            if (two === phrase) continue
+            const before = found.get(two)
+            if (!before || outweighs(relation, before))
+              found.set(two, { keys: two.split(' '), ...relation })
           }
         })
       }
@@ -72,64 +76,75 @@ export function listedFor(phrase: string, { lines }: RelationTable): Related[] {
 }
 
 // A synonym outweighs a looser tie; an opposite outweighs both: doubt is a miss.
-function outweighs(one: Omit<Related, 'keys'>, two: Related): boolean {
+function outweighs(one: Relation, two: Relation): boolean {
   return one.sign < two.sign || (one.sign === two.sign && one.strength > two.strength)
 }
 
+/** The phrases of several words that begin with a key, longest first. */
+export function phrasesFrom(key: string, { phrases }: RelationTable): (readonly string[])[] {
+  const listed = [...new Set(phrases.get(key))].map((phrase) => phrase.split(' '))
+  return listed.sort((a, b) => b.length - a.length)
+}
+
+const alike = (strength: number): Relation => ({ strength, sign: 1, slot: false })
+const OPPOSED = { strength: OPPOSITE, sign: -1, slot: false } as const
+const OPPOSED_IN_PLACE = { strength: OPPOSITE, sign: -1, slot: true } as const
+
 export function buildTable(): RelationTable {
   const lines = new Map<string, Line[]>()
-  const phrases = new Map<string, (readonly string[])[]>()
+  const phrases = new Map<string, string[]>()
   const directional = new Set<string>()
   const add = (line: Line) => {
-    for (const { phrase } of line.sides.flat()) {
-      const known = lines.get(phrase)
-      if (!known) lines.set(phrase, [line])
-      else if (known[known.length - 1] !== line) known.push(line)
+    for (const side of line.sides)
+      for (const phrase of side) {
+        const known = lines.get(phrase)
+        if (!known) lines.set(phrase, [line])
+        else if (known[known.length - 1] !== line) known.push(line)
+      }
+  }
+  const remember = (side: readonly string[]) => {
+    for (const phrase of side) {
+      const space = phrase.indexOf(' ')
+      if (space < 0) continue
+      const first = phrase.slice(0, space)
+      const known = phrases.get(first)
+      if (known) known.push(phrase)
+      else phrases.set(first, [phrase])
     }
   }
-  const remember = ({ keys }: Member) => {
-    if (keys.length < 2) return
-    const known = phrases.get(keys[0]!)
-    if (known) known.push(keys)
-    else phrases.set(keys[0]!, [keys])
-  }
 
-  const synonyms = { strength: SYNONYM, sign: 1, slot: false } as const
+  const synonyms = alike(SYNONYM)
   for (const row of synonymRows()) {
-    const members = membersOf(row)
-    members.forEach(remember)
-    add({ sides: [members], relation: () => synonyms })
+    const sides = [phraseKeysOf(row)]
+    remember(sides[0]!)
+    add({ sides, same: synonyms, other: undefined, oneWay: false })
   }
-  const plainly = { strength: PLAINLY, sign: 1, slot: false } as const
-  for (const row of plainRows()) {
-    const [word, said] = [membersOf([row.word]), membersOf(row.plainly)]
-    word.forEach(remember)
-    add({ sides: [word, said], relation: (from, to) => (from < to ? plainly : undefined) })
+  const plainly = alike(PLAINLY)
+  for (const { word, plainly: said } of plainRows()) {
+    const sides = [phraseKeysOf([word]), phraseKeysOf(said)]
+    remember(sides[0]!)
+    add({ sides, same: undefined, other: plainly, oneWay: true })
   }
+  const sideBySide = alike(SAME_SIDE)
   for (const { sides: written, sameSide, slot, degree } of oppositeRows()) {
-    const sides = written.map(membersOf)
-    sides.flat().forEach(remember)
-    if (degree) for (const { phrase } of sides.flat()) directional.add(phrase)
-    const same = sameSide ? ({ strength: SAME_SIDE, sign: 1, slot: false } as const) : undefined
-    const opposite = { strength: OPPOSITE, sign: -1, slot } as const
-    add({ sides, relation: (from, to) => (from === to ? same : opposite) })
+    const sides = written.map(phraseKeysOf)
+    sides.forEach(remember)
+    if (degree) for (const phrase of sides.flat()) directional.add(phrase)
+    const other = slot ? OPPOSED_IN_PLACE : OPPOSED
+    add({ sides, same: sameSide ? sideBySide : undefined, other, oneWay: false })
   }
-  for (const [first, list] of phrases) phrases.set(first, longestFirst(list))
   return { lines, phrases, directional }
 }
 
-function longestFirst(phrases: readonly (readonly string[])[]): (readonly string[])[] {
-  const once = new Map(phrases.map((keys) => [phraseKey(keys), keys] as const).reverse())
-  const kept = phrases.filter((keys) => once.get(phraseKey(keys)) === keys)
-  return kept.sort((a, b) => b.length - a.length)
+function phraseKeysOf(phrases: readonly string[]): string[] {
+  const keys: string[] = []
+  for (const phrase of phrases) {
+    const key = WORD.test(phrase) ? keyOfWord(phrase) : phraseKey(keysOf(phrase))
+    if (key !== '') keys.push(key)
+  }
+  return keys
 }
-
-function membersOf(phrases: readonly string[]): Member[] {
-  return phrases
-    .map(keysOf)
-    .filter((keys) => keys.length > 0)
-    .map((keys) => ({ phrase: phraseKey(keys), keys }))
-}
+const WORD = /^[a-z]+$/
 
 function keysOf(words: string): readonly string[] {
   if (!words.includes(GAP)) return keysOfWords(words)

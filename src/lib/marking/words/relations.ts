@@ -1,6 +1,12 @@
 import { isKnown } from '../lexicon'
 import { keyOf } from './keys'
-import { buildTable, listedFor, type Related, type RelationTable } from './relation-table'
+import {
+  buildTable,
+  listedFor,
+  phrasesFrom,
+  type Related,
+  type RelationTable,
+} from './relation-table'
 export { GAP, phraseKey, type Related } from './relation-table'
 
 /** How surely a word means what its form says. */
@@ -54,10 +60,13 @@ export function isDirectional(phrase: string): boolean {
 
 /** The longest phrase of the tables that starts at `at`; at least two words, or undefined. */
 export function knownPhraseAt(keys: readonly string[], at: number): readonly string[] | undefined {
-  return table()
-    .phrases.get(keys[at]!)
-    ?.find((phrase) => phrase.every((key, i) => keys[at + i] === key))
+  const first = keys[at]!
+  if (!table().phrases.has(first)) return undefined
+  let listed = longestFirst.get(first)
+  if (!listed) longestFirst.set(first, (listed = phrasesFrom(first, table())))
+  return listed.find((phrase) => phrase.every((key, i) => keys[at + i] === key))
 }
+const longestFirst = new Map<string, readonly (readonly string[])[]>()
 
 function table(): RelationTable {
   return (made ??= buildTable())

@@ -43,15 +43,14 @@ interface Entry {
   readonly letters: number
 }
 
-/** `terms`: the words of the topic in any form; `common`: plain words that a misspelling may also be; `phrases`: its terms of several words; `sentences`: its points. */
+/** `terms`: the words of the topic in any form; `common`: gives the plain words that a misspelling may also be; `phrases`: its terms of several words; `sentences`: its points. */
 export function vocabularyOf(
   terms: ReadonlySet<string>,
-  common: readonly string[],
+  common: () => readonly string[],
   phrases: readonly string[] = [],
   sentences: readonly string[] = [],
 ): Vocabulary {
   const initials = initialsOf(phrases, (word) => terms.has(word))
-  const general = generalOf(common)
   const besides = once(() => new Besides([...phrases, ...sentences]))
   const corrections = new Map<string, string | undefined>()
   // Only a word that is none asks for these.
@@ -62,7 +61,7 @@ export function vocabularyOf(
     return entriesOf([...words, ...new Set(rivals)])
   })
   const bases = once(() => basesOf(own()))
-  const others = once(() => general.entries().filter((entry) => !terms.has(entry.word)))
+  const others = once(() => generalOf(common()).entries.filter((entry) => !terms.has(entry.word)))
 
   // `equilib`, `constr`: the beginning of one word of the topic only.
   const beginning = (word: string): string | undefined => {
@@ -81,9 +80,9 @@ export function vocabularyOf(
     if (
       word.length < 4 ||
       terms.has(word) ||
-      general.words.has(word) ||
       !/^[a-z']+$/.test(word) ||
-      isKnown(word)
+      isKnown(word) ||
+      generalOf(common()).words.has(word)
     )
       return undefined
     return beginning(word) ?? nearest(word, own(), bases(), others())
@@ -126,7 +125,7 @@ const entriesOf = (words: readonly string[]): Entry[] => words.map((word) => ent
 
 interface General {
   readonly words: ReadonlySet<string>
-  readonly entries: () => readonly Entry[]
+  readonly entries: readonly Entry[]
 }
 
 /** The common words are the same for every topic. */
@@ -135,7 +134,7 @@ function generalOf(common: readonly string[]): General {
   if (known) return known
   const made = {
     words: new Set(common),
-    entries: once(() => entriesOf(common.filter((word) => word.length > 3))),
+    entries: entriesOf(common.filter((word) => word.length > 3)),
   }
   generals.set(common, made)
   return made
