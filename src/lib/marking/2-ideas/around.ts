@@ -51,10 +51,12 @@ export function around(
     const thing = beside === undefined ? anchor : chosen[placed.indexOf(beside)]!
     const hit = nearest(local[u]!, thing, unit, chosen, page)
     if (!hit || (hit.slot && local[u]!.some((other) => other.sign === 1))) continue
+    // First letters and pronouns stand for several words, and are one.
+    const another = chosen.every(({ from }) => from !== hit.from)
     placed.push(u)
     chosen.push(hit)
     got += unit.weight * hit.strength * (besides[u] ? 1 : closeness(hit, anchor, page))
-    if (unit.weight >= heavy) content += 1
+    if (unit.weight >= heavy && another) content += 1
     directional ||= unit.directional
   }
   return pieceOf(plan, chosen, got, content, directional, page)

@@ -53,10 +53,14 @@ function hasItsOwn(open: Case, point: ReadyPoint, wording: ReadyWording, piece: 
     .every((unit) => placeOf(open.finder, unit, piece) !== undefined)
 }
 
+const FEW_WORDS = 3
+
 // What the rejected statement speaks of comes first in it, unless all of it is one assertion.
 function subjectFirst(open: Case, wording: ReadyWording, piece: Piece): boolean {
   const assertions = new Set(piece.at.map(({ from }) => open.subjects.at(from)))
   if (assertions.size === 1) return true
+  // A few words that stand in two assertions are not the rejected statement.
+  if (wording.units.length <= FEW_WORDS) return false
   const things = wording.units.filter((unit) => !unit.directional && !unit.near)
   const [first, ...rest] = things
     .map((unit) => placeOf(open.finder, unit, piece))

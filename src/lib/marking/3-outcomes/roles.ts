@@ -155,7 +155,17 @@ export function swappedRoles(
   return hits && [hits[0]!, hits[1]!]
 }
 
+const RELATIVE = new Set(['that', 'which', 'who', 'whose', 'where'])
+
+// `a rock that people cannot live on`: who does what in there is told of the rock, not of what follows.
+function isRelative(page: ReadPage, { subject }: Assertion, i: number): boolean {
+  for (let k = subject.from + 1; k <= i && k < subject.to; k += 1)
+    if (RELATIVE.has(page.tokens[k]!.text)) return true
+  return false
+}
+
 function roleAt(page: ReadPage, assertion: Assertion, i: number): Role {
+  if (isRelative(page, assertion, i)) return NONE
   let described = false
   for (let k = i - 1; k >= Math.max(assertion.subject.from, i - 4); k -= 1) {
     const word = page.tokens[k]!.text

@@ -37,6 +37,7 @@ export function stepsInOrder(
   const out = pairs.find(
     ({ odd, neighbour }) =>
       chain.length > 0 &&
+      !chain.some(({ o }) => touches(o, odd.o)) &&
       Math.abs(odd.o.statement - neighbour.o.statement) <= TOLD_TOGETHER &&
       !orderInDoubt(page, odd.o, neighbour.o),
   )
@@ -93,6 +94,10 @@ function longestChain(places: readonly (readonly Placed[])[]): Placed[] {
   for (let chain = top; chain; chain = chain.before) longest.unshift(chain.place)
   return longest
 }
+
+// One word for two steps tells nothing of their order.
+const touches = (one: Occurrence, two: Occurrence): boolean =>
+  one.at.some((a) => two.at.some((b) => a.from < b.to && b.from < a.to))
 
 function shareWords(one: Occurrence, two: Occurrence): boolean {
   return (

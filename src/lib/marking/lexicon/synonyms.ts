@@ -15,7 +15,7 @@ reduce, cut, lower, bring down, lessen, decrease
 raise, put up, bring up, increase
 speed up, accelerate, go faster, get faster
 slow down, decelerate, go slower, get slower
-double, multiply by two, times two, twice as much
+double, multiply by two, times two, twice as much, twice
 halve, divide by two
 stay the same, remain constant, not change, stay constant, remain the same, unchanged
 vary, change, fluctuate

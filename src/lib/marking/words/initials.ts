@@ -15,6 +15,8 @@ const MOST = 4
 export function initialsOf(terms: readonly string[], has: (word: string) => boolean): Initials {
   const found = new Map<string, readonly string[]>()
   const runs = once(() => runsByLetters(terms))
+  // `short-term memory / STM`: its author says what the letters stand for.
+  const whole = once(() => new Set(terms.map((term) => term.toLowerCase())))
   return {
     of(typed) {
       if (typed.length < LEAST || typed.length > MOST) return NONE
@@ -22,7 +24,7 @@ export function initialsOf(terms: readonly string[], has: (word: string) => bool
       const known = found.get(letters)
       if (known) return known
       const spelt = runs().get(letters)
-      if (!spelt || has(letters)) return NONE
+      if (!spelt || (has(letters) && !whole().has(letters))) return NONE
       const keys = onlyOne(spelt) ?? NONE
       found.set(letters, keys)
       return keys

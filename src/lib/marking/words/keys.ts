@@ -34,10 +34,10 @@ const SMALL_NUMBERS = new Map(
 function makeKey(surface: string): string {
   if (isContractedNot(surface)) return 'not'
   const word = spelling(possessor(surface))
-  const apart = keptApart(word) ?? inflectedApart(word)
+  const apart = keptApart(word) ?? inflected(word, keptApart)
   if (apart !== undefined) return apart
   if (!/^[a-z]+$/.test(word)) return word
-  const known = joined(word)
+  const known = joined(word) ?? inflected(word, joined)
   if (known !== undefined) return known
   const stem = stemOf(word)
   return joined(stem) ?? stem
@@ -48,13 +48,13 @@ function possessor(surface: string): string {
   return surface.replace(/'s$|'$/, '')
 }
 
-// The lexicon lists a kept-apart word with its plain inflections; this finds the ones it does not.
-function inflectedApart(word: string): string | undefined {
+// The lexicon lists a word with its plain inflections at the most; this finds the ones that it does not.
+function inflected(word: string, look: (word: string) => string | undefined): string | undefined {
   for (const [ending, instead] of INFLECTIONS) {
     if (!word.endsWith(ending)) continue
     const base = word.slice(0, -ending.length) + instead
-    const apart = keptApart(base)
-    if (apart !== undefined && base.length > 2) return apart
+    const found = look(base)
+    if (found !== undefined && base.length > 2) return found
   }
   return undefined
 }

@@ -210,4 +210,14 @@ export const examples: readonly RuleExample[] = [
     outcome: 'missed',
     why: 'true of the thing and nothing of the physics',
   },
+  {
+    subject: 'ferries',
+    point: {
+      text: 'The crew shares the takings by division into four.',
+      ideas: ['division + four'],
+    },
+    says: 'The takings are divided by four.',
+    outcome: 'full',
+    why: 'divided is a form of divide, and dividing is division',
+  },
 ]

@@ -239,4 +239,14 @@ export const examples: readonly RuleExample[] = [
     outcome: 'partial',
     why: 'what follows is said of the pebbles, not of what stands behind than',
   },
+  {
+    subject: 'law of the sea',
+    point: {
+      text: 'The harbour master orders the pilot on board.',
+      ideas: ['harbour master', 'orders + pilot'],
+    },
+    says: 'A ship that the pilot cannot see from the tower: the harbour master orders a pilot on board.',
+    outcome: 'full',
+    why: 'who does what in a relative clause is no exchange of roles',
+  },
 ]

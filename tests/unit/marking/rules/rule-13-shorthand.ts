@@ -207,4 +207,19 @@ export const examples: readonly RuleExample[] = [
     quotes: '1914-18',
     why: 'a span of years says when it began',
   },
+  {
+    subject: 'ferries',
+    point: { text: 'How the fare is worked out.', ideas: ['takings + divided by passengers'] },
+    says: 'fare = takings / passengers',
+    outcome: 'full',
+    why: 'a stroke between two quantities divides them',
+  },
+  {
+    subject: 'tides',
+    point: { text: 'The sand bar shows at low water.', ideas: ['sand bar', 'low water'] },
+    others: [{ text: 'Low water comes twice a day.', ideas: ['low water / LW', 'twice'] }],
+    says: 'sand bar shows at LW',
+    outcome: 'full',
+    why: 'the letters that a point gives for a term stand for it in the other points too',
+  },
 ]
