@@ -68,7 +68,7 @@ test('no room: the check page says so, gives the text as a file, and keeps it on
   await expect(writingPage(page)).toHaveValue(text)
 })
 
-test('no room while a draft, an edit or an entry is written: each page says so and gives it as a file', async ({
+test('no room while a draft, an edit, an answer or an entry is written: each page says so and gives it as a file', async ({
   page,
 }) => {
   // It is tried again after five seconds: here after a quarter of one.
@@ -100,6 +100,17 @@ test('no room while a draft, an edit or an entry is written: each page says so a
   await page.getByLabel('Title of the syllabus').fill('Shores of mine')
   await expect(full).toContainText('save them as a file')
   await endsWhenThereIsRoom()
+
+  await page.goto('/drill?syllabus=shoreline-science-level-2&points=longshore-drift%3A2.1')
+  const answer = page.getByRole('textbox', { name: 'Your answer' })
+  await expect(answer).toBeFocused()
+  await room(page, false)
+  await answer.fill('Waves come in askew.')
+  await expect(full).toBeVisible()
+  await expect(page.getByText('Not kept', { exact: true })).toBeVisible()
+  expect(await savedBy(page, 'Save what I wrote as a file')).toBe('2.1: Waves come in askew.')
+  await endsWhenThereIsRoom()
+  await expect(kept(page)).toBeVisible()
 
   await page.goto('/papers')
   await page.getByRole('button', { name: 'Log a question or a paper' }).click()

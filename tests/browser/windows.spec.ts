@@ -1,6 +1,7 @@
 /** Two windows of one browser write the same page: each is told, and neither's text is lost. */
-import type { Page } from '@playwright/test'
+import type { BrowserContext, Page } from '@playwright/test'
 import { expect, expectMarked, expectNoViolations, test, topic, writingPage } from './app'
+import { expectKept } from './records'
 
 const kept = (page: Page) => expect(page.getByText('Kept', { exact: true })).toBeVisible()
 const open = (page: Page) => page.getByText('is open in another window as well', { exact: false })
@@ -21,17 +22,28 @@ const beside = (page: Page) =>
     )
   })
 
+/** The page of the topic, begun in one window and open in a second one as well. */
+async function inTwo(older: Page, context: BrowserContext): Promise<Page> {
+  await older.goto(topic.check)
+  await writingPage(older).fill('Waves come in.')
+  await kept(older)
+  const newer = await context.newPage()
+  await newer.goto(topic.check)
+  await expect(writingPage(newer)).toHaveValue('Waves come in.')
+  return newer
+}
+
+/** Windows write before they hear of each other: the messages between them are held up. */
+async function holdUp(...pages: readonly Page[]): Promise<void> {
+  for (const page of pages)
+    await page.evaluate(() => (BroadcastChannel.prototype.postMessage = () => undefined))
+}
+
 test('two windows on one page: both are told, an idle one goes along, and two texts are put together', async ({
   page: older,
   context,
 }) => {
-  await older.goto(topic.check)
-  await writingPage(older).fill('Waves come in.')
-  await kept(older)
-
-  const newer = await context.newPage()
-  await newer.goto(topic.check)
-  await expect(writingPage(newer)).toHaveValue('Waves come in.')
+  const newer = await inTwo(older, context)
   await expect(open(newer)).toBeVisible()
   await expect(open(older)).toBeVisible()
 
@@ -39,9 +51,7 @@ test('two windows on one page: both are told, an idle one goes along, and two te
   await writingPage(newer).fill('Waves come in. Sand moves.')
   await expect(writingPage(older)).toHaveValue('Waves come in. Sand moves.')
 
-  // Both write before they hear of each other: the messages between them are held up.
-  for (const page of [older, newer])
-    await page.evaluate(() => (BroadcastChannel.prototype.postMessage = () => undefined))
+  await holdUp(older, newer)
   await writingPage(older).fill('Waves come in. Sand moves. Older.')
   await kept(older)
   await writingPage(newer).fill('Waves come in. Sand moves. Newer.')
@@ -73,12 +83,7 @@ test('one of two is marked: the other says so, and what it wrote since is not lo
   page: older,
   context,
 }) => {
-  await older.goto(topic.check)
-  await writingPage(older).fill('Waves come in.')
-  await kept(older)
-  const newer = await context.newPage()
-  await newer.goto(topic.check)
-  await expect(writingPage(newer)).toHaveValue('Waves come in.')
+  const newer = await inTwo(older, context)
   await newer.getByRole('button', { name: 'Stop and mark' }).click()
   await expectMarked(newer)
   await expect(older.getByText('was ended in another window', { exact: false })).toBeVisible()
@@ -86,4 +91,20 @@ test('one of two is marked: the other says so, and what it wrote since is not lo
   await kept(older)
   await older.reload()
   await expect(writingPage(older)).toHaveValue('Waves come in. And more.')
+
+  // A drill in two windows is asked about in the same way.
+  const answer = (page: Page) => page.getByRole('textbox', { name: 'Your answer' })
+  for (const page of [older, newer])
+    await page.goto('/drill?syllabus=shoreline-science-level-2&points=longshore-drift%3A2.1')
+  await expect(open(older)).toBeVisible()
+  await holdUp(older, newer)
+  await answer(older).fill('Older.')
+  await expectKept(older, 'round', 'Older.')
+  await answer(newer).fill('Newer.')
+  await expect(asked(newer)).toBeVisible()
+  await expect(answer(newer)).toHaveValue('Newer.')
+  await asked(newer).getByRole('button', { name: 'Take the other' }).click()
+  await expect(asked(newer)).toHaveCount(0)
+  await expect(answer(newer)).toHaveValue('Older.')
+  await expectKept(newer, 'aside', 'Newer.')
 })

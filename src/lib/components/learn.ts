@@ -8,7 +8,9 @@ import {
   keepWording,
   latestWords,
   listLearned,
+  withdrawWording,
   type LearnedWording,
+  type Lesson,
   type Returning,
 } from '$lib/store'
 import type { Topic } from '$lib/syllabus'
@@ -58,19 +60,14 @@ interface Marked {
 /** Who changed the mark, and on the tutor's side whose check it is. */
 type Whose = Pick<LearnedWording, 'by' | 'pupilId'>
 
-/**
- * Keeps what the point learns from somebody's mark, in place of what it learnt from that mark before; gives it, or
- * `undefined` where there is nothing to learn. It is kept only if the marker, told of it, gives the same answer: a statement
- * that says the opposite, or is in doubt, would not count the next time either. Rejects with a plain message.
- */
-export async function learnFrom(
+/** What the point is to learn from somebody's mark, in place of what it learnt from that mark before. Nothing is kept yet. */
+export async function lessonOf(
   check: Check,
   page: Marked,
   ref: string,
   outcome: Outcome | null,
   whose: Whose = { by: 'student' },
-  mark: OpenMarker['mark'] = (...job) => markInWorker(...job).promise,
-): Promise<LearnedWording | undefined> {
+): Promise<Lesson> {
   const { syllabusId, topicId } = check
   const at = { syllabusId, topicId, ref, checkId: check.id, ...whose }
   const point = page.topic.points.find((one) => one.ref === ref)
@@ -78,21 +75,39 @@ export async function learnFrom(
     (one) => one.checkId === check.id && one.ref === ref && one.by !== whose.by,
   )
   const wording = wordingOf(page, ref, outcome) ?? overruled(theirs, outcome)
-  if (!wording || !point || (await getSettings()).learnsFromChanges === false) {
-    await forgetWording(at)
-    return undefined
-  }
-  const made: LearnedWording = {
-    schema: 1,
-    ...at,
-    ...wording,
-    atMs: readNow().nowMs,
-    pointText: point.text,
-  }
-  await keepWording(made)
-  if (await recognised(page, made, mark)) return made
-  await forgetWording(at)
+  if (!wording || !point || (await getSettings()).learnsFromChanges === false)
+    return { at, wording: undefined }
+  const atMs = readNow().nowMs
+  return { at, wording: { schema: 1, ...at, ...wording, atMs, pointText: point.text } }
+}
+
+/**
+ * A lesson that is kept stays only if the marker, told of it, gives the same answer: a statement that says the opposite, or is in
+ * doubt, would not count the next time either. Gives what stays. Rejects with a plain message.
+ */
+export async function provedLesson(
+  { wording }: Lesson,
+  page: Marked,
+  mark: OpenMarker['mark'] = (...job) => markInWorker(...job).promise,
+): Promise<LearnedWording | undefined> {
+  if (!wording || (await recognised(page, wording, mark))) return wording
+  await withdrawWording(wording)
   return undefined
+}
+
+/** Keeps what the point learns from somebody's mark that is kept already; gives it, or `undefined` where there is nothing to learn. */
+export async function learnFrom(
+  check: Check,
+  page: Marked,
+  ref: string,
+  outcome: Outcome | null,
+  whose?: Whose,
+  mark?: OpenMarker['mark'],
+): Promise<LearnedWording | undefined> {
+  const lesson = await lessonOf(check, page, ref, outcome, whose)
+  if (lesson.wording) await keepWording(lesson.wording)
+  else await forgetWording(lesson.at)
+  return provedLesson(lesson, page, mark)
 }
 
 async function recognised(

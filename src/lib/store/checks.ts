@@ -13,6 +13,7 @@ import { rawRecord, reading, writing } from './database'
 import { StoreError } from './errors'
 import { fromMemory, rawHistory, readHistory, wantsDigest, writeDigest } from './history'
 import { checkKey, pageKey, remarksKey, SETTINGS_KEY } from './keys'
+import { putLesson, type Lesson } from './learned'
 import { forWriting, readRecord, type RecordOf } from './records'
 import { endDraftIn, type Saving } from './windows'
 import type { Draft, Page } from './types'
@@ -115,7 +116,7 @@ export const getPage = (id: string): Promise<Page | undefined> =>
   readOne('page', pageKey(id), 'page of this check')
 
 /** Adds a changed mark to a check, whoever else is changing it, and gives the check as it is then. */
-export const changeMark = (checkId: string, change: MarkChange): Promise<Check> =>
+export const changeMark = (checkId: string, change: MarkChange, lesson?: Lesson): Promise<Check> =>
   writing(async (store) => {
     const raw = await rawRecord(store, checkKey(checkId))
     if (raw === undefined)
@@ -123,6 +124,7 @@ export const changeMark = (checkId: string, change: MarkChange): Promise<Check> 
     const check = readable('check', raw, 'check')
     const changed = forWriting('check', { ...check, changes: [...check.changes, change] })
     store.put(changed, checkKey(checkId))
+    if (lesson) await putLesson(store, lesson)
     return changed
   })
 

@@ -25,7 +25,15 @@ export {
   saveEntry,
 } from './papers'
 export { finishRound, getRound, listRounds, removeRound, saveRound } from './rounds'
-export { forgetWording, keepWording, latestWords, listLearned, listTaughtBy } from './learned'
+export {
+  forgetWording,
+  keepWording,
+  latestWords,
+  listLearned,
+  listTaughtBy,
+  withdrawWording,
+  type Lesson,
+} from './learned'
 export {
   endDraft,
   keepDraft,

@@ -1,6 +1,6 @@
 /** What each point learnt from marks that were changed. */
 import { putRecord } from './aside'
-import { rawEntries, reading, writing } from './database'
+import { rawEntries, rawRecord, reading, writing } from './database'
 import { keysOf, keysOfLearned, learnedKey, type LearnedAt } from './keys'
 import { readRecord } from './records'
 import type { LearnedWording } from './types'
@@ -18,14 +18,34 @@ export const listLearned = (topic: TopicPlace): Promise<LearnedWording[]> =>
 export const listTaughtBy = (pupilId: string): Promise<LearnedWording[]> =>
   reading(async (store) => (await taughtBy(store, pupilId)).map(({ record }) => record))
 
+/** What a point learns from one mark: a wording, or nothing any more. */
+export interface Lesson {
+  readonly at: LearnedAt
+  readonly wording: LearnedWording | undefined
+}
+
 /** Keeps it; somebody's latest word on a wording stands, so another record of theirs of this point with the same text goes. */
 export const keepWording = (wording: LearnedWording): Promise<void> =>
+  writing((store) => putLesson(store, { at: wording, wording }))
+
+/** Keeps what is learnt from a mark inside a transaction: with the mark, so that neither is there without the other. */
+export async function putLesson(store: IDBObjectStore, { at, wording }: Lesson): Promise<void> {
+  const key = learnedKey(at)
+  if (!wording) {
+    store.delete(key)
+    return
+  }
+  for (const { key: other, record } of await readAll(store, keysOfLearned(wording)))
+    if (other !== key && record.by === wording.by && sameWording(record, wording))
+      store.delete(other)
+  await putRecord(store, 'learned', key, wording)
+}
+
+/** Removes a wording, unless its mark was changed since and has taught another one. */
+export const withdrawWording = (wording: LearnedWording): Promise<void> =>
   writing(async (store) => {
-    const key = learnedKey(wording)
-    for (const { key: other, record } of await readAll(store, keysOfLearned(wording)))
-      if (other !== key && record.by === wording.by && sameWording(record, wording))
-        store.delete(other)
-    await putRecord(store, 'learned', key, wording)
+    const kept = readRecord('learned', await rawRecord(store, learnedKey(wording)))
+    if (kept.ok && kept.record.atMs === wording.atMs) store.delete(learnedKey(wording))
   })
 
 /** Removes what a point learnt from one mark. Where there is nothing, nothing happens. */

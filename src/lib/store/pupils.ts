@@ -23,7 +23,7 @@ import {
   reviewKey,
   tutorNotesKey,
 } from './keys'
-import { forgetPupil } from './learned'
+import { forgetPupil, putLesson, type Lesson } from './learned'
 import { refreshPupil, reviewsOf } from './pupil-records'
 import { forWriting, packed, readRecord } from './records'
 
@@ -136,17 +136,19 @@ export const getPupilPages = (
     return read.ok ? pagesOf(read.record.text, checkIds) : new Map()
   })
 
-/** Changes the tutor's marks of a check as they are kept now, and gives them as they are then. */
+/** Changes the tutor's marks of a check as they are kept now, with what that teaches, and gives them as they are then. */
 export const changeReview = (
   pupilId: string,
   checkId: string,
   change: (review: Review) => Review,
+  lesson?: Lesson,
 ): Promise<Review> =>
   writing(async (store) => {
     const key = reviewKey(pupilId, checkId)
     const read = readRecord('review', await rawRecord(store, key))
     const review = forWriting('review', change(read.ok ? read.record : newReview(pupilId, checkId)))
     await putRecord(store, 'review', key, review)
+    if (lesson) await putLesson(store, lesson)
     await refreshPupil(store, pupilId)
     return review
   })

@@ -1,7 +1,8 @@
 /** What a point learnt is kept for it alone, comes back, and goes through a backup. */
 import { beforeEach, expect, test } from 'vitest'
+import { withPoint } from '../../../src/lib/review'
 import * as store from '../../../src/lib/store'
-import { empty, rawGet, rawSet } from './records'
+import { change, check, empty, page, rawGet, rawSet } from './records'
 
 beforeEach(empty)
 
@@ -30,6 +31,38 @@ test('it is kept by topic, whatever is in the ids, and removed by point and chec
   await store.forgetWording(one)
   expect(await store.listLearned(at)).toEqual([])
   expect(await store.listLearned(other)).toEqual([other])
+})
+
+test('a mark and what it teaches are kept together or not at all, the tutor’s and the student’s', async () => {
+  const mark = (atMs: number) => (review: Parameters<typeof withPoint>[0]) =>
+    withPoint(review, { ref: '1.1', outcome: 'full', comment: '', atMs })
+  const taught = wording({ by: 'tutor', pupilId: 'ada' })
+  await store.changeReview('ada', 'a', mark(1), { at: taught, wording: taught })
+  expect(await rawGet('review/ada/a')).toBeDefined()
+  expect(await store.listTaughtBy('ada')).toEqual([taught])
+  // What cannot be kept takes its mark with it.
+  const wrong = { at: taught, wording: { ...taught, text: 7 as unknown as string } }
+  await expect(store.changeReview('ada', 'b', mark(2), wrong)).rejects.toThrow(/not kept/)
+  expect(await rawGet('review/ada/b')).toBeUndefined()
+
+  await store.addCheck(check('a'), page('a'))
+  const learnt = wording({ atMs: 9 })
+  await store.changeMark('a', change(1), { at: learnt, wording: learnt })
+  expect(await store.listLearned(at)).toEqual([taught, learnt])
+  const wrongToo = { at: learnt, wording: { ...learnt, text: 7 as unknown as string } }
+  await expect(store.changeMark('a', change(2), wrongToo)).rejects.toThrow(/not kept/)
+  expect((await store.getCheck('a'))?.changes).toEqual([change(1)])
+  // A mark that teaches nothing any more takes its wording away.
+  await store.changeMark('a', change(3), { at: learnt, wording: undefined })
+  expect(await store.listLearned(at)).toEqual([taught])
+})
+
+test('a wording is withdrawn only as long as its mark has taught no other one', async () => {
+  await store.keepWording(wording({ atMs: 6, credited: false }))
+  await store.withdrawWording(wording({ atMs: 5 }))
+  expect(await store.listLearned(at)).toHaveLength(1)
+  await store.withdrawWording(wording({ atMs: 6 }))
+  expect(await store.listLearned(at)).toEqual([])
 })
 
 test('the latest word on a wording stands; other points and other wordings stay', async () => {
