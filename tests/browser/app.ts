@@ -67,8 +67,10 @@ function listen(context: BrowserContext): void {
   context.on('page', listensFirst)
   context.on('weberror', (fault) => heard.push(`error: ${fault.error().message}`))
   context.on('console', (message) => {
-    if (message.type() === 'error')
-      heard.push(`console: ${message.text()} ${message.location().url}`)
+    const { url } = message.location()
+    // A picture that is opened by itself looks for an icon of its own.
+    if (message.type() === 'error' && !url.endsWith('/favicon.ico'))
+      heard.push(`console: ${message.text()} ${url}`)
   })
   context.on('request', (request) => {
     const url = request.url()

@@ -88,7 +88,7 @@ test('one of two is marked: the other says so, and what it wrote since is not lo
   await expectMarked(newer)
   await expect(older.getByText('was ended in another window', { exact: false })).toBeVisible()
   await writingPage(older).fill('Waves come in. And more.')
-  await kept(older)
+  await expectKept(older, 'draft', 'And more.')
   await older.reload()
   await expect(writingPage(older)).toHaveValue('Waves come in. And more.')
 
