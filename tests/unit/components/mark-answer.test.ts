@@ -24,6 +24,18 @@ test('a topic that cannot be read is a fault in words, not a throw', () => {
   })
 })
 
+test('a copy of the topic is marked as the topic, and one with another text as it says', () => {
+  const text = topic.points[0]!.text
+  const first = answerMark({ topic, text })
+  expect(answerMark({ topic: structuredClone(topic), text })).toEqual(first)
+  const points = topic.points.map((point) => ({ ...point, ref: `${point.ref}.0` }))
+  const other = answerMark({ topic: { ...topic, points }, text })
+  expect(other.ok && other.report.points.map(({ ref }) => ref)).toEqual(
+    points.map(({ ref }) => ref),
+  )
+  expect(answerMark({ topic: structuredClone(topic), text })).toEqual(first)
+})
+
 test('a marked page makes a check and a page of one id, with the marks in the order of the points', () => {
   const text = topic.points[0]!.text
   const answer = answerMark({ topic, text })
