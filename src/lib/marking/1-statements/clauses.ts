@@ -1,3 +1,4 @@
+import { isDirectionWord, isStopWord } from '../lexicon'
 import { isVerb } from '../words/verbs'
 import type { Statement } from './statements'
 import type { Token } from './tokens'
@@ -57,6 +58,13 @@ function opensClause(words: readonly string[], i: number, from: number, to: numb
   return verbAfter && words.slice(from, i).some((word) => isVerb(word))
 }
 
+// `if you heat it it melts`: the object of one clause, then the subject of the next.
+const meets = (words: readonly string[], i: number): boolean =>
+  /^(?:it|they|he|she|you|we|there)$/.test(words[i]!) &&
+  /^(?:it|them|him|her|us|that|this)$/.test(words[i - 1]!) &&
+  !isDirectionWord(words[i - 2] ?? '') &&
+  !isStopWord(words[i - 2] ?? 'of')
+
 /**
  * The clause each token stands in, counted through the whole dump. A clause ends at a comma, colon, bracket, dash, arrow or equals
  * sign, and before a joining word; before `and` only where a new subject follows (`and the backwash …`).
@@ -81,7 +89,7 @@ export function findClauses(
       if (closed || opened || (token.kind === 'sign' && MARKS.has(token.text) && !hyphen))
         clause += 1
       else if (i > from && token.kind === 'word') {
-        if (JOINERS.has(words[i]!)) clause += 1
+        if (JOINERS.has(words[i]!) || meets(words, i)) clause += 1
         else if (words[i] === 'and' && opensClause(words, i, from, to)) clause += 1
       }
       clauseOf[i] = clause

@@ -70,7 +70,9 @@ export class Places {
     )
     if (!unit.exact) {
       for (const { keys, strength, sign, slot } of relatedTo(unit.phrase)) {
-        for (const hit of this.sequence(keys, strength, sign, slot)) found.push(hit)
+        // A pronoun stands for a word, and puts no other in a word's place.
+        for (const hit of this.sequence(keys, strength, sign, slot))
+          if (!slot || !hit.carried) found.push(hit)
       }
     }
     if (found.length < 2) return found

@@ -12,6 +12,8 @@ export function carriedOn(page: ReadPage): readonly boolean[] {
   return page.statements.slice(0, -1).map((one, i) => {
     const two = page.statements[i + 1]!
     if (one.paragraph !== two.paragraph) return false
+    // The items of one list.
+    if (one.bullet && two.bullet) return true
     const opening = page.tokens.slice(two.from, Math.min(two.to, two.from + 3)).map((t) => t.text)
     if (opening.some((word) => CARRIES.has(word))) return true
     for (const key of keys[i + 1]!) if (keys[i]!.has(key)) return true

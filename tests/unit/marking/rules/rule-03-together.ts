@@ -180,4 +180,14 @@ export const examples: readonly RuleExample[] = [
     outcome: 'full',
     why: 'cause in one bullet, effect in the next',
   },
+  {
+    subject: 'boats',
+    point: {
+      text: 'A ketch has two masts; a sloop has one.',
+      ideas: ['ketch + two', 'sloop + one (mast)'],
+    },
+    says: 'kinds of boat:\n- ketch = two masts\n- sloop = one mast\n- dinghy = no deck',
+    outcome: 'full',
+    why: 'the items of one list carry on its subject',
+  },
 ]

@@ -209,4 +209,14 @@ export const examples: readonly RuleExample[] = [
     outcome: 'full',
     why: 'not able unless inside is cannot outside',
   },
+  {
+    subject: 'boats',
+    point: {
+      text: 'Rope that is not dried rots.',
+      ideas: ['not dried / wet', 'rots / decays'],
+    },
+    says: 'If you dont dry it it rots.',
+    outcome: 'full',
+    why: 'the denial ends with its clause, although no comma says so',
+  },
 ]
