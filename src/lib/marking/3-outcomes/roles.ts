@@ -114,17 +114,11 @@ export function swappedRoles(
 ): readonly [Hit, Hit] | undefined {
   const { players } = rolesOf(topic, point)
   const { page } = finder
+  const stands = ({ sign, strength, from }: Hit) =>
+    sign === 1 && strength >= 0.9 && from >= assertion.subject.from && from < assertion.body.to
   const there: (Player & { readonly hit: Hit })[] = []
   for (const player of players) {
-    const hit = finder
-      .hitsIn(player.unit, assertion.statement)
-      .find(
-        (h) =>
-          h.sign === 1 &&
-          h.strength >= 0.9 &&
-          h.from >= assertion.subject.from &&
-          h.from < assertion.body.to,
-      )
+    const hit = finder.hitsIn(player.unit, assertion.statement).find(stands)
     if (hit) there.push({ ...player, hit })
   }
   if (!there.some((one) => there.some((two) => differs(one, two)))) return undefined

@@ -74,8 +74,13 @@ export class Subjects {
     const { weights } = this.topic.points[point]!
     // `neap tide` is not `spring tide`, although both are tides.
     for (const owner of owners) {
-      const apart = [...this.termKeys[owner]!].filter((key) => !this.termKeys[point]!.has(key))
-      if (apart.length === 0 || apart.some((key) => weights.has(key))) return false
+      let apart = false
+      for (const key of this.termKeys[owner]!) {
+        if (this.termKeys[point]!.has(key)) continue
+        if (weights.has(key)) return false
+        apart = true
+      }
+      if (!apart) return false
     }
     // The term may come last: "…; this is a spit".
     const { subject, body } = this.assertions[a]!
@@ -94,7 +99,8 @@ export class Subjects {
 
   /** An idea whose words stand in two assertions with subjects of their own is hardly said: `… is louder, and a sound with …`. */
   parted(o: Occurrence): Occurrence {
-    if (o.at.length === 1) return o
+    const first = this.at(o.at[0]!.from)
+    if (o.at.every(({ from }) => this.at(from) === first)) return o
     const spread = [...new Set(o.at.map(({ from }) => this.at(from)))].sort((a, b) => a - b)
     const own = spread.slice(1).some((a) => {
       const { carries, subject } = this.assertions[a]!
@@ -109,6 +115,7 @@ export class Subjects {
     return ({ at }) =>
       at.some(({ from }) => {
         const a = this.at(from)
+        if (a < 0 || this.owners[a]!.size === 0) return false
         let foreign = known.get(a)
         if (foreign === undefined) known.set(a, (foreign = this.foreign(point, a)))
         return foreign
