@@ -1,7 +1,7 @@
 export type { Clash, IdeaMark, Outcome, PointMark, Report, Span } from './types'
 export { mark, MARKER, type MarkOptions } from './mark'
 export type { Learned, MarkedWording } from './3-outcomes/recognise'
-export { draftedCases, evidenceOf, type DraftedCase } from './evidence-of'
+export { evidenceOf, weighedCases, type WeighedCase } from './evidence-of'
 export { DRAFT_EVIDENCE } from './3-outcomes/draft-evidence'
 export { probabilities, WEIGHED, type ClassWeights } from './3-outcomes/draft-model'
 export { EVIDENCE } from './3-outcomes/likeness'

@@ -1,5 +1,5 @@
 import type { Outcome } from '../types'
-import { DRAFT_CLASSES, DRAFT_SURE } from './draft-weights'
+import { AUTHORED_CLASSES, DRAFT_CLASSES, DRAFT_SURE } from './draft-weights'
 
 /** The outcomes that a model of the evidence knows, in the order of `DRAFT_CLASSES`. */
 export const WEIGHED: readonly Outcome[] = ['full', 'partial', 'missed', 'contradicted']
@@ -18,6 +18,10 @@ export function weigh(evidence: readonly number[]): Weighed {
   const [full, partial, missed] = probabilities(DRAFT_CLASSES, evidence) as [number, number, number]
   return { full, outcome: full >= DRAFT_SURE ? 'full' : partial >= missed ? 'partial' : 'missed' }
 }
+
+/** The probability that all of a point with ideas of its author's is said. */
+export const fullOf = (evidence: readonly number[]): number =>
+  probabilities(AUTHORED_CLASSES, evidence)[0]!
 
 export interface ClassWeights {
   readonly bias: number

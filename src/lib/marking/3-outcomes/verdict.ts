@@ -1,15 +1,44 @@
 import { draftEvidence } from './draft-evidence'
-import { weigh } from './draft-model'
+import { fullOf, weigh } from './draft-model'
 import { byCover, judgeByRule, mostSaid, type Case, type Judgement } from './judge'
 import { isShort, pointEvidence } from './sureness'
+import { AUTHORED_SURE } from './draft-weights'
 
 /** What one page makes of one point. */
 export function judge(open: Case, index: number): Judgement {
   const ruled = judgeByRule(open, index)
-  const point = open.topic.points[index]!
   // A page of few statements is an answer to one question, and its evidence another (see `isShort`).
-  if (!byCover(point) || ruled.clash || isShort(open.page)) return ruled
-  return weighed(open, index, ruled)
+  if (!isWeighed(open, index, ruled) || isShort(open.page)) return ruled
+  if (open.topic.points[index]!.drafted) return weighed(open, index, ruled)
+  return nearlySaid(ruled) ? inOtherWords(open, index, ruled) : ruled
+}
+
+/** Is there anything to weigh? Steps, lists, equations and what clashes are judged by the rules alone. */
+export function isWeighed({ topic }: Case, index: number, { clash }: Judgement): boolean {
+  const { point, drafted } = topic.points[index]!
+  const plain = !point.steps && !point.equation && point.any === undefined
+  return plain && !clash && (!drafted || byCover(topic.points[index]!))
+}
+
+/**
+ * Half of an author's ideas and more were found, and none of the rest is an exact term or a value: what is missing may be said in words
+ * that no idea has.
+ */
+export function nearlySaid({ outcome, claims, said }: Judgement): boolean {
+  if (outcome !== 'partial' || said.filter(Boolean).length * 2 < claims.length) return false
+  return claims.every(
+    ({ kind, idea }, c) =>
+      said[c] !== undefined ||
+      (kind === 'idea' && idea?.parts.some((part) => part.every(({ exact }) => exact)) === false),
+  )
+}
+
+function inOtherWords(open: Case, index: number, ruled: Judgement): Judgement {
+  const full = fullOf(weighedEvidence(open, index, ruled))
+  const place = mostSaid(ruled.said)
+  if (full < AUTHORED_SURE || place === undefined) return { ...ruled, sureness: full }
+  const { nearest: _, ...rest } = ruled
+  return { ...rest, outcome: 'full', sureness: full, offered: false, inOtherWords: place }
 }
 
 /** The judgement of a drafted point after the numbers that tell how much of it is said: see `draft-model.ts`. */
@@ -31,7 +60,7 @@ function weighed(open: Case, index: number, ruled: Judgement): Judgement {
   }
 }
 
-/** What a drafted point is weighed by: the likeness of the words, and what the rules found. */
+/** What a point is weighed by: the likeness of the words, and what the rules found. */
 export function weighedEvidence(open: Case, index: number, ruled: Judgement): number[] {
   const { outcome, claims, said, cover, clash } = ruled
   const found = { outcome, claims, saidCount: said.filter(Boolean).length, cover }
