@@ -1,7 +1,7 @@
 import type { Token } from '../1-statements/tokens'
 import { isDirectionWord, isFiller, isNegation } from '../lexicon'
 import { isVerb } from '../words/verbs'
-import { isVerbAt } from './draft-chunks'
+import { isVerbAt } from './draft-verbs'
 import { COPULAS, GOES, isContent } from './draft-words'
 
 /** Content words of each part of a contrast. */
