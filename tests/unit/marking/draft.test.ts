@@ -37,6 +37,7 @@ describe('the thing, what is done with what, and where', () => {
       'A lagoon fills when a storm breaks through the bank and floods the land behind it.',
       ['lagoon fills', 'storm breaks through bank', 'floods land'],
     ],
+    ['Behind the mole the water is calm.', ['behind mole', 'water', 'calm']],
     ['Weed grows along the wall.', ['weed', 'grows along wall']],
     [
       'The sluice opens at high water, so the level of the dock is higher.',

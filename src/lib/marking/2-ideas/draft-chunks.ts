@@ -52,6 +52,8 @@ export function chunksOf(tokens: readonly Token[]): Token[][] {
       if (first || content() > 1) open()
       verb = i
     } else if (PARTING.has(token.text) && parts(here(), tokens, i, verb)) open()
+    // `behind a spit the water …`: first where, then what.
+    else if (verb < 0 && /^(?:the|an?|its|their)$/.test(token.text) && isPlace(here())) open()
     here().push(token)
   }
   return withSubjects(chunks)
@@ -89,6 +91,12 @@ const follows = (one: readonly Token[], two: readonly Token[]): boolean => {
     !PARTING.has(next.text)
   )
 }
+
+const isPlace = ([first, ...rest]: readonly Token[]): boolean =>
+  first !== undefined &&
+  (PARTING.has(first.text) || isDirectionWord(first.text)) &&
+  !rest.some(({ text }) => text === 'of' || text === 'and') &&
+  rest.some(isContent)
 
 /** Does the preposition at `i` begin a piece of its own? `verb`: where the verb of the clause stands, -1 where it has none yet. */
 function parts(
