@@ -1,7 +1,7 @@
 /**
  * A page that knows nothing of the test before, without the second that a new one takes: what the app kept is erased, and so is what was
- * set up for the test; only files that were fetched are not fetched again. What cannot be taken back (scripts that run first, a clock, routes, a session with the browser) or may have gone
- * wrong ends the page with its test.
+ * set up for the test; only files that were fetched are not fetched again. What cannot be taken back (scripts that run first, a clock,
+ * routes, a session with the browser) or may have gone wrong ends the page with its test.
  */
 import type { Browser, BrowserContext, CDPSession, Page } from '@playwright/test'
 
