@@ -1,7 +1,7 @@
 import type { Posting, ReadPage } from '../1-statements/page'
 import { distance, type Piece } from './occurrence'
 import type { Hit } from './places'
-import type { ReadyWording, Unit } from './ready'
+import type { ReadyWording, Unit } from './ready-idea'
 
 /** A word with a direction belongs to what stands this near, in its own clause. */
 const BINDS_WITHIN = 5

@@ -10,7 +10,8 @@ import { formulaNamed } from '../lexicon/formula'
 import type { IdeaMark } from '../types'
 import type { Finder } from './find'
 import type { Occurrence } from './occurrence'
-import type { ReadyIdea, ReadyPoint } from './ready'
+import type { ReadyPoint } from './ready'
+import type { ReadyIdea } from './ready-idea'
 
 /** One thing a point needs, and every place that says it (sign 1) or says it wrongly (sign -1). */
 export interface Claim {

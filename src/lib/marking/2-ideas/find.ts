@@ -10,7 +10,7 @@ import {
 } from './occurrence'
 import { around, planOf, type Plan } from './around'
 import { Places, type Hit } from './places'
-import type { ReadyIdea, ReadyWording, Unit } from './ready'
+import type { ReadyIdea, ReadyWording, Unit } from './ready-idea'
 
 export type { Hit } from './places'
 

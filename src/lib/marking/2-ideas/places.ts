@@ -1,7 +1,7 @@
 import type { Posting, ReadPage } from '../1-statements/page'
 import { isDirectionKey } from '../words/phrases'
 import { GAP, relatedTo } from '../words/relations'
-import type { Unit } from './ready'
+import type { Unit } from './ready-idea'
 
 /** A unit found at a place, perhaps by a related word. */
 export interface Hit extends Posting {

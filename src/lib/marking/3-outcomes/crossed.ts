@@ -1,6 +1,6 @@
 import type { ReadPage } from '../1-statements/page'
 import type { Statement } from '../1-statements/statements'
-import type { ReadyWording } from '../2-ideas/ready'
+import type { ReadyWording } from '../2-ideas/ready-idea'
 import { phraseKey, relatedTo } from '../words/relations'
 import type { ClashFound } from './clash'
 import type { Case } from './judge'

@@ -1,6 +1,7 @@
 import type { Finder, Hit } from '../2-ideas/find'
 import type { Piece } from '../2-ideas/occurrence'
-import type { ReadyPoint, ReadyWording, Unit } from '../2-ideas/ready'
+import type { ReadyPoint } from '../2-ideas/ready'
+import type { ReadyWording, Unit } from '../2-ideas/ready-idea'
 import type { ClashFound } from './clash'
 import type { Case } from './judge'
 import { rightText } from './roles'

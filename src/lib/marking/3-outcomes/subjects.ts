@@ -2,7 +2,8 @@ import { assertionsOf, type Assertion } from '../1-statements/assertions'
 import type { ReadPage } from '../1-statements/page'
 import type { Finder, Hit } from '../2-ideas/find'
 import type { Occurrence } from '../2-ideas/occurrence'
-import type { ReadyPoint, ReadyTopic, ReadyWording } from '../2-ideas/ready'
+import type { ReadyPoint, ReadyTopic } from '../2-ideas/ready'
+import type { ReadyWording } from '../2-ideas/ready-idea'
 
 /**
  * Who each assertion of the page is about, by the terms of the points: what is said of the swash is not said of the backwash. A pronoun
