@@ -7,7 +7,8 @@ import {
   DRAFT_CLASSES,
   DRAFT_SURE,
 } from '$lib/marking/3-outcomes/draft-weights'
-import { readSyllabus } from '$lib/syllabus'
+import { readSyllabus, type Idea } from '$lib/syllabus'
+import { shippedTopics } from './shipped'
 
 function topic(points: readonly { text: string; ideas?: readonly string[] }[]) {
   const read = readSyllabus(
@@ -74,3 +75,29 @@ test('a drafted point of which the page says nothing is missed, and surely so', 
   expect(point!.outcome).toBe('missed')
   expect(point!.sureness).toBeLessThan(0.2)
 })
+
+/**
+ * Rule 1 on a page of the shipped syllabi's own words: each point with one of its ideas left out. What is left of a few points says the
+ * idea too (what drains into a river is an area), so not every one can be partial; more than one in thirty would be generous.
+ */
+test('a point without one of its ideas is not full', () => {
+  const marks = shippedTopics.flatMap(({ topic }) =>
+    [0, 1, 2].flatMap((turn) => {
+      const left = topic.points.map((point) => {
+        const plain = !point.any && !point.steps && !point.equation && point.ideas.length >= 2
+        if (!plain) return { plain, says: point.text }
+        const kept = point.ideas.filter((_, i) => i !== turn % point.ideas.length)
+        return { plain, says: `${kept.map(firstWords).join(' is ')}.` }
+      })
+      const { points } = mark(topic, left.map(({ says }) => says).join('\n'))
+      return points.filter((_, i) => left[i]!.plain)
+    }),
+  )
+  const full = marks.filter(({ outcome }) => outcome === 'full')
+  expect(marks.length).toBeGreaterThan(400)
+  expect(full.length / marks.length).toBeLessThan(1 / 30)
+})
+
+/** The first wording of each part. */
+const firstWords = ({ parts }: Idea): string =>
+  parts.map(({ wordings }) => wordings[0]!.words.map(({ text }) => text).join(' ')).join(' ')
