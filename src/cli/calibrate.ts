@@ -86,8 +86,9 @@ export const CORRECT = ${border}
     '../lib/marking/3-outcomes/README.md',
     `# How sure the marker is
 
-\`sureness\` is the probability that a drafted point is fully said. It is the logistic sum of the evidence that \`likeness.ts\` lists, with
-the weights of \`sureness-weights.ts\`. Both that file and this one are made by \`npm run calibrate -- FILE.jsonl… --write\`.
+\`sureness\` is the probability that a point is fully said. For a drafted point on a page of so few statements that it is one answer it is
+the logistic sum of the evidence that \`likeness.ts\` lists, with the weights of \`sureness-weights.ts\`; \`WEIGHED.md\` tells
+of longer pages. Both that file and this one are made by \`npm run calibrate -- FILE.jsonl… --write\`.
 
 Learnt from ${answers.length} short answers to ${new Set(answers.map((a) => a.question)).size} questions of the SemEval-2013 task 7 training data (Dzikovska et al. 2013; SciEntsBank after Nielsen et
 al. 2008), each set weighing the same, by logistic regression with an L2 penalty. What follows is out of fold: ${FOLDS} folds by question, so

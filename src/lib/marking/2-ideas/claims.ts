@@ -9,7 +9,7 @@ import { valuesIn } from '../quantities/value-text'
 import { formulaNamed } from '../lexicon/formula'
 import type { IdeaMark } from '../types'
 import type { Finder } from './find'
-import type { Occurrence } from './occurrence'
+import { overlap, type Occurrence } from './occurrence'
 import type { ReadyPoint } from './ready'
 import type { ReadyIdea } from './ready-idea'
 
@@ -182,10 +182,6 @@ function partsOf(page: ReadPage, statement: Statement): (token: number) => numbe
     parts.set(i, part)
   }
   return (token) => parts.get(token) ?? -1
-}
-
-function overlap(one: Occurrence, two: Occurrence): boolean {
-  return one.at.some((a) => two.at.some((b) => a.from < b.to && b.from < a.to))
 }
 
 /** `not over 5 m` gives the value as a limit and does not deny it. */

@@ -26,7 +26,7 @@ export function contrasted(clause: readonly Token[]): string[] | undefined {
 
 // `pink in alkali and colourless in acid`, `… by sound and … by meaning`: the same preposition in both halves.
 function bySameLink(left: readonly Token[], right: readonly Token[]): string[] | undefined {
-  const k = right.findIndex((t) => LINKS.has(t.text))
+  const k = right.findIndex((t, i) => LINKS.has(t.text) && !isInfinitive(right, i))
   if (k < 1) return undefined
   const j = left.map((t) => t.text).lastIndexOf(right[k]!.text)
   if (j < 1) return undefined
@@ -68,6 +68,10 @@ function plus(
   const [a, b, c, d] = parts.map((words) => words.join(' '))
   return [`${a} + ${b}`, `${c} + ${d}`]
 }
+// `hard to put into words`: no `to` of a place or a person.
+const isInfinitive = (tokens: readonly Token[], i: number): boolean =>
+  tokens[i]!.text === 'to' && isVerb(tokens[i + 1]?.text ?? '')
+
 const LINKS = new Set('in by for at of from to with'.split(' '))
 
 const contentOf = (tokens: readonly Token[]): string[] =>

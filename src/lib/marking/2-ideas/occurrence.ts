@@ -202,6 +202,10 @@ function place(piece: Piece, best: Piece[], most: number): void {
   if (best.length > most) best.pop()
 }
 
+/** Do two occurrences share a word of the page? */
+export const overlap = (one: Occurrence, two: Occurrence): boolean =>
+  one.at.some((a) => two.at.some((b) => a.from < b.to && b.from < a.to))
+
 /** What a clause border adds to a distance, in tokens. */
 const CLAUSE = 4
 /** The same for a `than`: what stands behind it is the other thing. */

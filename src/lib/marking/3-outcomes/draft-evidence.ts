@@ -5,10 +5,12 @@ import type { ReadyPoint } from '../2-ideas/ready'
 import { keyOfToken, wordsForMatching } from '../words/phrases'
 import { relatedTo } from '../words/relations'
 import { isVerb } from '../words/verbs'
+import type { Outcome } from '../types'
 import type { Case } from './judge'
 
 /**
- * What tells, beside the likeness of the words, how much of a drafted point a page says: one number for each name, 0 to 1 or nearly so.
+ * What tells, beside the likeness of the words, how much of a point a page says, drafted or with its author's ideas: one number for each
+ * name, 0 to 1 or nearly so.
  * `here` is the statement most about the point, `near` that and its neighbours, `page` all of the page.
  */
 export const DRAFT_EVIDENCE = [
@@ -53,7 +55,7 @@ export const DRAFT_EVIDENCE = [
 
 /** What the rules found, before anything is weighed. */
 export interface Ruled {
-  readonly outcome: 'full' | 'partial' | 'missed' | 'contradicted'
+  readonly outcome: Outcome
   readonly claims: readonly Claim[]
   readonly saidCount: number
   readonly cover: number

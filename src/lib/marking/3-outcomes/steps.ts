@@ -1,6 +1,6 @@
 import type { ReadPage } from '../1-statements/page'
 import type { Claim } from '../2-ideas/claims'
-import type { Occurrence } from '../2-ideas/occurrence'
+import { overlap, type Occurrence } from '../2-ideas/occurrence'
 import type { ClashFound } from './clash'
 import { plainIdea } from './plain-idea'
 import { SAID, SAID_LOOSE } from './thresholds'
@@ -37,7 +37,8 @@ export function stepsInOrder(
   const out = pairs.find(
     ({ odd, neighbour }) =>
       chain.length > 0 &&
-      !chain.some(({ o }) => touches(o, odd.o)) &&
+      // One word for two steps tells nothing of their order.
+      !chain.some(({ o }) => overlap(o, odd.o)) &&
       Math.abs(odd.o.statement - neighbour.o.statement) <= TOLD_TOGETHER &&
       !orderInDoubt(page, odd.o, neighbour.o),
   )
@@ -60,7 +61,7 @@ const TOLD_TOGETHER = 2
 
 /** Words that put a step in another place of the order than it has on the page, in ways that `timeOf` does not always read. */
 const OTHERWISE =
-  /\b(?:earlier|previously|beforehand|in between|between (?:these|those|them)|at the (?:end|start|beginning)|last of all|end(?:s|ed)? up|second|third|fourth|fifth|only (?:\w+ ){0,4}after|none of (?:this|that|it)|19\d\d|1[0-8]\d\d|20\d\d|january|february|march|april|may|june|july|august|september|october|november|december)\b/iu
+  /\b(?:earlier|previously|beforehand|in between|between (?:these|those|them)|at the (?:end|start|beginning)|last of all|end(?:s|ed)? up|second|third|fourth|fifth|only (?:\w+ ){0,4}after|(?:no|none|nothing|never|not)\b[^.;]*\buntil|19\d\d|1[0-8]\d\d|20\d\d|january|february|march|april|may|june|july|august|september|october|november|december)\b/iu
 
 // Where the page orders two steps in such words, it is not plain that their order is wrong.
 function orderInDoubt(page: ReadPage, one: Occurrence, two: Occurrence): boolean {
@@ -94,10 +95,6 @@ function longestChain(places: readonly (readonly Placed[])[]): Placed[] {
   for (let chain = top; chain; chain = chain.before) longest.unshift(chain.place)
   return longest
 }
-
-// One word for two steps tells nothing of their order.
-const touches = (one: Occurrence, two: Occurrence): boolean =>
-  one.at.some((a) => two.at.some((b) => a.from < b.to && b.from < a.to))
 
 function shareWords(one: Occurrence, two: Occurrence): boolean {
   return (

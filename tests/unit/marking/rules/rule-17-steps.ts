@@ -328,4 +328,14 @@ export const examples: readonly RuleExample[] = [
     outcome: 'partial',
     why: 'what stands far off is another story and no wrong order',
   },
+  {
+    subject: 'drift',
+    point: {
+      text: 'Measuring drift: measure the distance, throw the float, read the watch.',
+      steps: ['measure + distance', 'throw + float', 'read + watch'],
+    },
+    says: 'Throw the float and read the watch. Nothing starts until you measure the distance.',
+    outcome: 'partial',
+    why: 'nothing … until puts a step before the others, although it comes last on the page',
+  },
 ]
